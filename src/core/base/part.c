@@ -5,46 +5,186 @@
 #include "config.h"
 
 #include "base/part.h"
+#include "base/whole.h"
 
 #include <string.h>
 
+/* Values follow the head, aligned for any member. */
+#define HEAD (G_STRUCT_OFFSET (struct { HcPart part; gint64 values; }, values))
+
+static gpointer
+member_in (gconstpointer values, const HcMember *member)
+{
+  return (char *) values + member->offset;
+}
+
+static void
+own_member (gpointer values, const HcMember *member)
+{
+  gpointer at = member_in (values, member);
+
+  switch (member->kind)
+    {
+    case HC_MEMBER_LENGTH:
+    case HC_MEMBER_NUMBER:
+      *(double *) at = hc_mm (*(double *) at);
+      break;
+    case HC_MEMBER_TEXT:
+      *(char **) at = g_strdup (*(char **) at);
+      break;
+    case HC_MEMBER_IDS:
+      *(char ***) at = *(char ***) at != NULL ? g_strdupv (*(char ***) at) : g_new0 (char *, 1);
+      break;
+    case HC_MEMBER_PARTS:
+      *(HcParts **) at = *(HcParts **) at != NULL ? g_ptr_array_ref (*(HcParts **) at)
+                                                  : hc_parts_new ();
+      break;
+    case HC_MEMBER_PART:
+      *(gpointer *) at = *(gpointer *) at != NULL ? hc_part_ref (*(gpointer *) at)
+                                                  : hc_part_new (member->of, NULL, NULL);
+      break;
+    default:
+      break;
+    }
+}
+
+static void
+free_member (gpointer values, const HcMember *member)
+{
+  gpointer at = member_in (values, member);
+
+  switch (member->kind)
+    {
+    case HC_MEMBER_TEXT:
+      g_free (*(char **) at);
+      break;
+    case HC_MEMBER_IDS:
+      g_strfreev (*(char ***) at);
+      break;
+    case HC_MEMBER_PARTS:
+      g_ptr_array_unref (*(HcParts **) at);
+      break;
+    case HC_MEMBER_PART:
+      hc_part_unref (*(gpointer *) at);
+      break;
+    default:
+      break;
+    }
+}
+
+static gboolean
+same_text (const char *a, const char *b)
+{
+  return g_str_equal (a != NULL ? a : "", b != NULL ? b : "");
+}
+
+static gboolean
+same_ids (char **a, char **b)
+{
+  const char *none[] = { NULL };
+
+  return g_strv_equal (a != NULL ? (const char *const *) a : none,
+                       b != NULL ? (const char *const *) b : none);
+}
+
+static gboolean
+same_parts (HcParts *a, HcParts *b)
+{
+  if (a == NULL || b == NULL)
+    return (a == NULL || a->len == 0) && (b == NULL || b->len == 0);
+  return hc_parts_equal (a, b);
+}
+
+static gboolean
+same_member (gconstpointer a, gconstpointer b, const HcMember *member)
+{
+  gconstpointer one = member_in (a, member);
+  gconstpointer other = member_in (b, member);
+
+  switch (member->kind)
+    {
+    case HC_MEMBER_LENGTH:
+    case HC_MEMBER_NUMBER:
+      return hc_mm (*(const double *) one) == hc_mm (*(const double *) other);
+    case HC_MEMBER_TEXT:
+      return same_text (*(char *const *) one, *(char *const *) other);
+    case HC_MEMBER_IDS:
+      return same_ids (*(char **const *) one, *(char **const *) other);
+    case HC_MEMBER_PARTS:
+      return same_parts (*(HcParts *const *) one, *(HcParts *const *) other);
+    case HC_MEMBER_PART:
+      return hc_part_equal (*(const gpointer *) one, *(const gpointer *) other);
+    default:
+      return *(const int *) one == *(const int *) other;
+    }
+}
+
 /**
- * hc_part_new: (skip)
+ * hc_part_class_fill_normal: (skip)
  * @klass: what the part is
- * @id: the part's id
+ * @values: (out caller-allocates): the struct of the part's values
  *
- * Makes a part with all members zero, still the caller's alone to fill.
+ * Sets every member to what a missing one means; text and lists to %NULL.
+ */
+void
+hc_part_class_fill_normal (const HcPartClass *klass, gpointer values)
+{
+  memset (values, 0, klass->values_size);
+  for (guint i = 0; i < klass->n_members; i++)
+    {
+      const HcMember *member = &klass->members[i];
+      gpointer at = member_in (values, member);
+
+      if (member->kind <= HC_MEMBER_NUMBER)
+        *(double *) at = member->normal;
+      else if (member->kind <= HC_MEMBER_WORD)
+        *(int *) at = (int) member->normal;
+    }
+}
+
+/**
+ * hc_part_read: (skip)
+ * @klass: what the part is
+ * @id: (nullable): its id
+ * @values: (nullable): its values, copied; %NULL for the normal ones
+ * @given: which members stood in the file
+ * @extra: (nullable): members not known, as the text of one JSON object
  *
  * Returns: (transfer full): the part
  */
 gpointer
-hc_part_new (const HcPartClass *klass, const char *id)
+hc_part_read (const HcPartClass *klass, const char *id, gconstpointer values,
+              guint64 given, const char *extra)
 {
-  HcPart *part = g_malloc0 (klass->size);
+  HcPart *part = g_malloc0 (HEAD + klass->values_size);
+  gpointer own = (char *) part + HEAD;
 
   part->klass = klass;
   g_atomic_ref_count_init (&part->refs);
   part->id = g_strdup (id != NULL ? id : "");
+  part->given = given;
+  part->extra = g_strdup (extra);
+  if (values != NULL)
+    memcpy (own, values, klass->values_size);
+  else
+    hc_part_class_fill_normal (klass, own);
+  for (guint i = 0; i < klass->n_members; i++)
+    own_member (own, &klass->members[i]);
   return part;
 }
 
 /**
- * hc_part_copy: (skip)
- * @part: a part
+ * hc_part_new: (skip)
+ * @klass: what the part is
+ * @id: (nullable): its id
+ * @values: (nullable): its values, copied; %NULL for the normal ones
  *
- * Returns: (transfer full): an equal part the caller may still change
+ * Returns: (transfer full): the part
  */
 gpointer
-hc_part_copy (gconstpointer part)
+hc_part_new (const HcPartClass *klass, const char *id, gconstpointer values)
 {
-  const HcPart *from = part;
-  HcPart *to = hc_part_new (from->klass, from->id);
-
-  memcpy ((char *) to + sizeof (HcPart), (const char *) from + sizeof (HcPart),
-          from->klass->size - sizeof (HcPart));
-  to->extra = g_strdup (from->extra);
-  from->klass->duplicate (from, to);
-  return to;
+  return hc_part_read (klass, id, values, 0, NULL);
 }
 
 gpointer
@@ -65,10 +205,20 @@ hc_part_unref (gpointer part)
   g_return_if_fail (self != NULL);
   if (!g_atomic_ref_count_dec (&self->refs))
     return;
-  self->klass->clear (self);
+  for (guint i = 0; i < self->klass->n_members; i++)
+    free_member ((char *) self + HEAD, &self->klass->members[i]);
   g_free (self->id);
   g_free (self->extra);
   g_free (self);
+}
+
+static gboolean
+same_values (const HcPartClass *klass, gconstpointer a, gconstpointer b)
+{
+  for (guint i = 0; i < klass->n_members; i++)
+    if (!same_member (a, b, &klass->members[i]))
+      return FALSE;
+  return TRUE;
 }
 
 gboolean
@@ -82,7 +232,7 @@ hc_part_equal (gconstpointer a, gconstpointer b)
   if (one == NULL || other == NULL || one->klass != other->klass)
     return FALSE;
   return g_str_equal (one->id, other->id) && g_strcmp0 (one->extra, other->extra) == 0
-         && one->klass->equal (one, other);
+         && same_values (one->klass, hc_part_get_values (a), hc_part_get_values (b));
 }
 
 const char *
@@ -106,27 +256,44 @@ hc_part_get_extra (gconstpointer part)
   return ((const HcPart *) part)->extra;
 }
 
-gpointer
-hc_part_with_extra (gpointer part, const char *extra)
+/**
+ * hc_part_get_values: (skip)
+ * @part: a part
+ *
+ * Returns: (transfer none): the struct of its values, good as long as @part
+ */
+gconstpointer
+hc_part_get_values (gconstpointer part)
 {
-  HcPart *copy;
+  g_return_val_if_fail (part != NULL, NULL);
+  return (const char *) part + HEAD;
+}
 
-  if (g_strcmp0 (hc_part_get_extra (part), extra) == 0)
+/**
+ * hc_part_with: (skip)
+ * @part: a part
+ * @values: other values for it, copied
+ *
+ * Returns: (transfer full): a part with @values, or @part when they are equal
+ */
+gpointer
+hc_part_with (gpointer part, gconstpointer values)
+{
+  HcPart *self = part;
+
+  g_return_val_if_fail (self != NULL, NULL);
+  if (same_values (self->klass, hc_part_get_values (part), values))
     return hc_part_ref (part);
-  copy = hc_part_copy (part);
-  g_free (copy->extra);
-  copy->extra = g_strdup (extra);
-  return copy;
+  return hc_part_read (self->klass, self->id, values, self->given, self->extra);
 }
 
 gpointer
 hc_part_with_id (gpointer part, const char *id)
 {
-  HcPart *copy = hc_part_copy (part);
+  HcPart *self = part;
 
-  g_free (copy->id);
-  copy->id = g_strdup (id);
-  return copy;
+  g_return_val_if_fail (self != NULL, NULL);
+  return hc_part_read (self->klass, id, hc_part_get_values (part), self->given, self->extra);
 }
 
 HcParts *

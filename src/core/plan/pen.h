@@ -1,0 +1,69 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A pen or a run: a ring of walls with what stands in it. */
+#pragma once
+
+#include "base/part.h"
+
+G_BEGIN_DECLS
+
+typedef enum
+{
+  HC_PEN_INDOOR,
+  HC_PEN_RUN,
+} HcPenKind;
+
+/**
+ * HcPenRoof:
+ * @HC_ROOF_SOLID: keeps rain, snow and birds of prey out
+ * @HC_ROOF_NET: netting: stops birds of prey, sags under snow
+ * @HC_ROOF_MESH: stiff mesh
+ * @HC_ROOF_NONE: open sky
+ */
+typedef enum
+{
+  HC_ROOF_SOLID,
+  HC_ROOF_NET,
+  HC_ROOF_MESH,
+  HC_ROOF_NONE,
+} HcPenRoof;
+
+/**
+ * HcPenValues:
+ * @name: what the keeper calls it
+ * @building: id of the building it is part of
+ * @kind: a #HcPenKind
+ * @walls: ids of its walls in ring order
+ * @height_mm: its height; under a sloping roof at the eaves
+ * @ridge_mm: height of the roof's highest line, 0 when flat
+ * @floor_layers: ids of what the floor is made of, lowest first
+ * @bedding: id of the bedding, empty for none
+ * @bedding_mm: its depth
+ * @roof: a #HcPenRoof
+ * @roof_construction: id of what the roof is built of
+ * @roof_mesh: id of the netting or mesh over it
+ * @apron_mm: width of the dig guard round it
+ * @fittings: (element-type HcFitting): what stands in it
+ */
+typedef struct
+{
+  char *name;
+  char *building;
+  int kind;
+  char **walls;
+  double height_mm;
+  double ridge_mm;
+  char **floor_layers;
+  char *bedding;
+  double bedding_mm;
+  int roof;
+  char *roof_construction;
+  char *roof_mesh;
+  double apron_mm;
+  HcParts *fittings;
+} HcPenValues;
+
+HC_DECLARE_PART (HcPen, hc_pen)
+
+G_END_DECLS
