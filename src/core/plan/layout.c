@@ -223,7 +223,7 @@ hc_layout_find_pen_at (const HcLayout *layout, HcPoint at)
     {
       g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pens->pdata[i]);
 
-      if (ring->len > 2 && hc_ring_contains ((const HcPoint *) ring->data, ring->len, at))
+      if (ring->len > 2 && hc_ring_contains_point ((const HcPoint *) ring->data, ring->len, at))
         return pens->pdata[i];
     }
   return NULL;

@@ -1,0 +1,40 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What one bird is to a house. */
+#pragma once
+
+#include <glib-object.h>
+
+#include "book/kind.h"
+
+G_BEGIN_DECLS
+
+/**
+ * HcBody:
+ * @kind: (transfer none): the kind of bird, held by the book
+ * @female: whether it is a hen, a duck or a goose
+ * @age_weeks: whole weeks since it hatched, capped where it is grown
+ * @mass_kg: its mass at that age
+ * @at_lay: a female old enough to lay
+ * @under_heat: a chick that still needs a heater where it lives
+ * @roosts: old enough to sleep on a bar, of a kind that does
+ *
+ * Birds that are the same to a house are one body: about a dozen in a plan.
+ * A bit mask over bodies (at most %HC_MOST_BODIES) says whom a place suits.
+ */
+typedef struct
+{
+  const HcKind *kind;
+  gboolean female;
+  int age_weeks;
+  double mass_kg;
+  gboolean at_lay;
+  gboolean under_heat;
+  gboolean roosts;
+} HcBody;
+
+#define HC_MOST_BODIES 64
+typedef guint64 HcBodies;
+
+G_END_DECLS

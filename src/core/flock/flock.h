@@ -1,0 +1,49 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The birds on a day: how many of which body, and where they live. */
+#pragma once
+
+#include "book/book.h"
+#include "flock/body.h"
+#include "plan/plan.h"
+
+G_BEGIN_DECLS
+
+/**
+ * HcFlockRow:
+ * @body: index of the body in the flock's table
+ * @count: birds
+ * @pen: id of their home pen, empty when they have none
+ * @batch: id of the group they belong to, empty for birds only asked about
+ */
+typedef struct
+{
+  guint body;
+  gint64 count;
+  const char *pen;
+  const char *batch;
+} HcFlockRow;
+
+/* Immutable, atomically reference-counted; strings are interned. */
+typedef struct _HcFlock HcFlock;
+
+GType hc_flock_get_type (void);
+HcFlock *hc_flock_ref (HcFlock *flock);
+void hc_flock_unref (HcFlock *flock);
+
+HcFlock *hc_flock_on (const HcPlan *plan, HcBook *book, guint32 day) G_GNUC_WARN_UNUSED_RESULT;
+guint hc_flock_get_n_bodies (const HcFlock *flock);
+const HcBody *hc_flock_get_body (const HcFlock *flock, guint body);
+guint hc_flock_get_n_rows (const HcFlock *flock);
+const HcFlockRow *hc_flock_get_row (const HcFlock *flock, guint row);
+gint64 hc_flock_get_total (const HcFlock *flock);
+
+/* Scaling: the same bodies and rows with other counts. */
+HcFlock *hc_flock_with_counts (HcFlock *flock, const gint64 *counts) G_GNUC_WARN_UNUSED_RESULT;
+HcFlock *hc_flock_scaled (HcFlock *flock, gint64 total) G_GNUC_WARN_UNUSED_RESULT;
+HcFlock *hc_flock_in_pens (HcFlock *flock, const char *const *pens) G_GNUC_WARN_UNUSED_RESULT;
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcFlock, hc_flock_unref)
+
+G_END_DECLS

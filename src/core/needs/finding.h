@@ -1,0 +1,41 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What a need found: data; sentences are made of it in words/. */
+#pragma once
+
+#include "book/level.h"
+#include "book/standard.h"
+#include "flock/body.h"
+
+G_BEGIN_DECLS
+
+/**
+ * HcFinding:
+ * @code: (transfer none): what is wrong, for instance "roost.too-few-seats";
+ *   words/ has a sentence for every code
+ * @level: how bad: short stands under 'fix now', tight under 'worth doing'
+ * @ids: (transfer none): ids of pens, fittings, openings and batches it is about
+ * @birds: how many birds it touches, 0 when that is not the point
+ * @kinds: bodies it touches, as a mask over the flock's table
+ * @measured: what there is
+ * @required: what the figure asks
+ * @unit: a unit word of the book ("mm", "mm2", "birds", "boxes", "kg/m2"…)
+ * @figure: (nullable): id of the figure it is judged by
+ * @standard: (nullable): the rules that figure is from
+ */
+typedef struct
+{
+  const char *code;
+  HcLevel level;
+  char **ids;
+  gint64 birds;
+  HcBodies kinds;
+  double measured;
+  double required;
+  const char *unit;
+  const char *figure;
+  HcStandard *standard;
+} HcFinding;
+
+G_END_DECLS

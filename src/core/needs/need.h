@@ -1,0 +1,74 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A need: one named comparison of what is offered with what is asked. */
+#pragma once
+
+#include "needs/allotment.h"
+#include "needs/finding.h"
+#include "supply/house.h"
+
+G_BEGIN_DECLS
+
+typedef enum
+{
+  HC_NEED_FLOOR,
+  HC_NEED_RUN,
+  HC_NEED_ROOST,
+  HC_NEED_NESTS,
+  HC_NEED_FEED,
+  HC_NEED_WATER,
+  HC_NEED_WARMTH,
+  HC_NEED_WAY_OUT,
+  HC_NEED_LIGHT,
+  HC_NEED_AIR,
+  HC_NEED_CLEARANCE,
+  HC_NEED_COMPANY,
+  HC_N_NEEDS
+} HcNeedId;
+
+typedef enum
+{
+  HC_NEED_COUNTING,
+  HC_NEED_CONDITION,
+  HC_NEED_BALANCE,
+} HcNeedSort;
+
+typedef enum
+{
+  HC_SCOPE_DAY_SPACE,
+  HC_SCOPE_NIGHT_ROOM,
+  HC_SCOPE_AIR_SPACE,
+  HC_SCOPE_LAYOUT,
+} HcNeedScope;
+
+typedef struct _HcNeed HcNeed;
+typedef struct _HcNeedContext HcNeedContext;
+typedef struct _HcAnswer HcAnswer;
+
+/**
+ * HcNeed: (skip)
+ * @word: its word in code, files and help ("way-out")
+ * @title: what the keeper reads, marked for translation ("Way out")
+ * @question: the question it answers
+ * @why: why it matters to the bird
+ * @help: its help page
+ * @judge: fills an answer for one space
+ */
+struct _HcNeed
+{
+  HcNeedId id;
+  const char *word;
+  const char *title;
+  const char *question;
+  const char *why;
+  const char *help;
+  HcNeedSort sort;
+  HcNeedScope scope;
+  void (*judge) (const HcNeedContext *context, HcAnswer *answer);
+};
+
+const HcNeed *hc_need_get (HcNeedId id);
+const HcNeed *hc_need_find (const char *word);
+
+G_END_DECLS
