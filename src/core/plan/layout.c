@@ -198,13 +198,19 @@ face_inset_mm (const HcLayout *layout, const HcPen *pen, const char *wall)
 GArray *
 hc_layout_get_pen_ring (const HcLayout *layout, const HcPen *pen)
 {
-  g_autoptr (GArray) corners = hc_layout_get_pen_corners (layout, pen);
+  GArray *ring = hc_layout_get_pen_corners (layout, pen);
   char **walls = hc_pen_get (pen)->walls;
-  g_autofree double *insets = g_new0 (double, corners->len + 1);
+  g_autofree double *insets = g_new0 (double, ring->len + 1);
+  g_autofree HcPoint *inside = NULL;
+  guint n = ring->len;
 
-  for (guint i = 0; i < corners->len; i++)
+  for (guint i = 0; i < n; i++)
     insets[i] = face_inset_mm (layout, pen, walls[i]);
-  return hc_ring_inset ((const HcPoint *) corners->data, corners->len, insets);
+  if (n == 0)
+    return ring;
+  inside = hc_ring_inset ((const HcPoint *) ring->data, n, insets);
+  g_array_set_size (ring, 0);
+  return g_array_append_vals (ring, inside, n);
 }
 
 /**
