@@ -98,6 +98,8 @@ HcParts *hc_parts_with_at (HcParts *parts, guint index, gpointer part) G_GNUC_WA
 HcParts *hc_parts_without (HcParts *parts, const char *id) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hc_parts_equal (HcParts *a, HcParts *b);
 
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcParts, g_ptr_array_unref)
+
 /* Declares a part whose members are the struct TypeValues: its type, its
  * class, and the functions every part has. `prefix_get()` lends the values;
  * `prefix_with()` returns a part with other values, or the same part when
