@@ -35,10 +35,9 @@ def complaints_of(*command, **options):
 
 def report(cases):
     """Prints (name, faults) pairs as TAP, the faults as errors, and ends."""
-    cases = list(cases)
+    cases = [(name, list(faults)) for name, faults in cases]
     print(f'1..{len(cases)}')
     for number, (name, faults) in enumerate(cases, 1):
-        faults = list(faults)
         print(f"{'not ok' if faults else 'ok'} {number} - {name}")
         for fault in faults:
             print(f'{name}: {fault}', file=sys.stderr)
