@@ -92,6 +92,30 @@ hc_shape_distance_mm (const HcShape *self,
 }
 
 /**
+ * hc_shape_distance_to_edge_mm:
+ * @self: a shape
+ * @p: a point, inside or outside
+ *
+ * Returns: how far @p is from the nearest edge, in mm; infinite when the shape is
+ *   empty
+ */
+double
+hc_shape_distance_to_edge_mm (const HcShape *self,
+                              HcPoint p)
+{
+  HcEdgeWalk walk;
+  HcPoint a, b;
+  double least_mm = INFINITY;
+
+  g_return_val_if_fail (self != NULL, INFINITY);
+
+  walk = hc_edge_walk (self);
+  while (hc_edge_walk_next (&walk, &a, &b))
+    least_mm = MIN (least_mm, hc_point_distance_to_line (p, a, b));
+  return least_mm;
+}
+
+/**
  * hc_shape_distance_to_point_mm:
  * @self: a shape
  * @p: a point
@@ -102,16 +126,5 @@ double
 hc_shape_distance_to_point_mm (const HcShape *self,
                                HcPoint p)
 {
-  HcEdgeWalk walk;
-  HcPoint a, b;
-  double least_mm = INFINITY;
-
-  g_return_val_if_fail (self != NULL, INFINITY);
-
-  if (hc_shape_contains_point (self, p))
-    return 0;
-  walk = hc_edge_walk (self);
-  while (hc_edge_walk_next (&walk, &a, &b))
-    least_mm = MIN (least_mm, hc_point_distance_to_line (p, a, b));
-  return least_mm;
+  return hc_shape_contains_point (self, p) ? 0 : hc_shape_distance_to_edge_mm (self, p);
 }

@@ -1,15 +1,12 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Shapes made from shapes: joined, cut, grown and opened. */
+ * Shapes made from shapes: joined, cut and grown. */
 #include "config.h"
 
 #include "base/shape-ops.h"
 
 #include "base/geos.h"
-
-/* Eroding a slot by exactly half its width deletes it; a little less keeps it. */
-#define WIDTH_SLACK_MM 1.0
 
 static gboolean
 may_overlap (const HcShape *a,
@@ -113,91 +110,4 @@ hc_shape_grow (HcShape *self,
   before = hc_geos_from_shape (self);
   after = hc_geos_grow (before, by_mm);
   return hc_geos_to_shape (after);
-}
-
-/* Where a short edge vanishes on the way in, sharp corners reach past the old
- * outline on the way out: what was not there before is cut off again. */
-static GEOSGeometry *
-open_geometry (const GEOSGeometry *floor,
-               double least_width_mm)
-{
-  double by_mm = (least_width_mm - WIDTH_SLACK_MM) / 2;
-  g_autoptr (GEOSGeometry) eroded = hc_geos_grow (floor, -by_mm);
-  g_autoptr (GEOSGeometry) regrown = hc_geos_grow (eroded, by_mm);
-
-  return hc_geos_overlay (HC_OVERLAY_INTERSECTION, regrown, floor);
-}
-
-/**
- * hc_shape_opening:
- * @self: a shape
- * @least_width_mm: how wide a bird needs it, in mm
- *
- * Leaves out all that is narrower than @least_width_mm, forgiving 1 mm. Corners
- * stay sharp: a rectangle keeps its area to the last digit.
- *
- * Returns: (transfer full): the part that is wide enough
- */
-HcShape *
-hc_shape_opening (HcShape *self,
-                  double least_width_mm)
-{
-  g_autoptr (GEOSGeometry) before = NULL;
-  g_autoptr (GEOSGeometry) opened = NULL;
-
-  g_return_val_if_fail (self != NULL, NULL);
-
-  if (least_width_mm <= WIDTH_SLACK_MM || hc_shape_is_empty (self))
-    return hc_shape_ref (self);
-  before = hc_geos_from_shape (self);
-  opened = open_geometry (before, least_width_mm);
-  return hc_geos_to_shape (opened);
-}
-
-static GEOSGeometry *
-take_off (HcShape *outline,
-          HcShape *const *footprints,
-          guint n_footprints)
-{
-  GEOSGeometry *floor = hc_geos_from_shape (outline);
-  g_autoptr (GEOSGeometry) whole = NULL;
-  g_autoptr (GEOSGeometry) parts = NULL;
-  g_autoptr (GEOSGeometry) taken = NULL;
-
-  if (n_footprints == 0)
-    return floor;
-  whole = floor;
-  parts = hc_geos_from_shapes (footprints, n_footprints);
-  taken = hc_geos_join (parts);
-  return hc_geos_overlay (HC_OVERLAY_DIFFERENCE, whole, taken);
-}
-
-/**
- * hc_shape_free_floor: (skip)
- * @outline: the floor of a pen
- * @footprints: (array length=n_footprints): what stands on it
- * @n_footprints: how many
- * @least_width_mm: how wide floor must be to count, in mm; 0 counts all
- *
- * Takes all footprints off the floor and leaves out what is then too narrow:
- * [method@Shape.opening] of a difference from a union, with one conversion.
- *
- * Returns: (transfer full): the floor that counts
- */
-HcShape *
-hc_shape_free_floor (HcShape *outline,
-                     HcShape *const *footprints,
-                     guint n_footprints,
-                     double least_width_mm)
-{
-  g_autoptr (GEOSGeometry) floor = NULL;
-  g_autoptr (GEOSGeometry) opened = NULL;
-
-  g_return_val_if_fail (outline != NULL, NULL);
-
-  floor = take_off (outline, footprints, n_footprints);
-  if (least_width_mm <= WIDTH_SLACK_MM)
-    return hc_geos_to_shape (floor);
-  opened = open_geometry (floor, least_width_mm);
-  return hc_geos_to_shape (opened);
 }

@@ -1,9 +1,10 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Shapes made from shapes: joined, cut, grown and opened. */
+ * Shapes made from shapes: joined, cut and grown. */
 #pragma once
 
+#include "base/opening.h"
 #include "base/shape.h"
 
 G_BEGIN_DECLS
@@ -16,12 +17,6 @@ HcShape *hc_shape_intersection (HcShape *self,
                                 HcShape *other) G_GNUC_WARN_UNUSED_RESULT;
 HcShape *hc_shape_grow (HcShape *self,
                         double by_mm) G_GNUC_WARN_UNUSED_RESULT;
-HcShape *hc_shape_opening (HcShape *self,
-                           double least_width_mm) G_GNUC_WARN_UNUSED_RESULT;
-HcShape *hc_shape_free_floor (HcShape *outline,
-                              HcShape *const *footprints,
-                              guint n_footprints,
-                              double least_width_mm) G_GNUC_WARN_UNUSED_RESULT;
 
 guint64 hc_geometry_calls (void);
 

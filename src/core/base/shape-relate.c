@@ -9,22 +9,8 @@
 #include "base/convex.h"
 #include "base/crossing.h"
 #include "base/ring.h"
-#include "base/shape-line.h"
 #include "base/shape-ops.h"
 #include "base/shape-private.h"
-
-static double
-distance_to_edges (const HcShape *shape,
-                   HcPoint p)
-{
-  HcEdgeWalk walk = hc_edge_walk (shape);
-  HcPoint a, b;
-  double least_mm = G_MAXDOUBLE;
-
-  while (hc_edge_walk_next (&walk, &a, &b))
-    least_mm = MIN (least_mm, hc_point_distance_to_line (p, a, b));
-  return least_mm;
-}
 
 static gboolean
 is_inside_rings (const HcShape *shape,
@@ -54,52 +40,7 @@ hc_shape_contains_point (const HcShape *self,
 
   if (!hc_box_contains_point (hc_box_grow (self->bounds, HC_SHAPE_TOUCH_MM), p))
     return FALSE;
-  return is_inside_rings (self, p) || distance_to_edges (self, p) <= HC_SHAPE_TOUCH_MM;
-}
-
-static gboolean
-has_corner_deep_inside (const HcShape *shape,
-                        const HcShape *within)
-{
-  HcEdgeWalk walk = hc_edge_walk (shape);
-  HcPoint a, b;
-
-  while (hc_edge_walk_next (&walk, &a, &b))
-    if (is_inside_rings (within, a) && distance_to_edges (within, a) > HC_SHAPE_TOUCH_MM)
-      return TRUE;
-  return FALSE;
-}
-
-/**
- * hc_shape_contains:
- * @self: a shape
- * @other: another
- *
- * Tells whether all of @other lies in @self; touching the edge from inside is
- * well.
- *
- * Returns: whether it does; nothing contains an empty shape
- */
-gboolean
-hc_shape_contains (const HcShape *self,
-                   const HcShape *other)
-{
-  HcEdgeWalk walk;
-  HcPoint a, b;
-
-  g_return_val_if_fail (self != NULL && other != NULL, FALSE);
-
-  if (hc_shape_is_empty (other) || has_corner_deep_inside (self, other))
-    return FALSE;
-  walk = hc_edge_walk (other);
-  while (hc_edge_walk_next (&walk, &a, &b))
-    {
-      g_autoptr (GArray) inside = hc_shape_clip_line (self, a, b);
-
-      if (hc_point_distance (a, b) - hc_stretches_total_mm (inside) > HC_SHAPE_TOUCH_MM)
-        return FALSE;
-    }
-  return TRUE;
+  return is_inside_rings (self, p) || hc_shape_distance_to_edge_mm (self, p) <= HC_SHAPE_TOUCH_MM;
 }
 
 static gboolean

@@ -35,5 +35,7 @@ double hc_shape_find_nearest (const HcShape *self,
                               HcPoint *on_other);
 double hc_shape_distance_to_point_mm (const HcShape *self,
                                       HcPoint p);
+double hc_shape_distance_to_edge_mm (const HcShape *self,
+                                     HcPoint p);
 
 G_END_DECLS
