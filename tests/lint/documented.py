@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
 # documented.py HEADER...: what a public header declares is described, in the
-# header or in the file that defines it.
+# header or in a file that begins with its name.
 import re
 import sys
 from pathlib import Path
@@ -17,9 +17,8 @@ PLAIN = re.compile(r'_(ref|unref|get_type|quark)$')
 
 def undescribed(header):
     text = header.read_text(encoding='utf-8')
-    source = header.with_suffix('.c')
     described = set(COMMENT.findall(text))
-    if source.exists():
+    for source in header.parent.glob(header.stem + '*.c'):
         described |= set(COMMENT.findall(source.read_text(encoding='utf-8')))
     declared = [name for name in FUNCTION.findall(text) if not PLAIN.search(name)]
     return [name for name in declared + TYPE.findall(text) if name not in described]

@@ -13,8 +13,13 @@ typedef struct _HcPart HcPart;
 typedef struct _HcPartClass HcPartClass;
 typedef struct _HcMember HcMember;
 
-/* Lists of parts: immutable once handed out, shared by reference. */
+/* Lists of parts: immutable once handed out, shared by reference. The scanner
+ * takes no name for a list. */
+#ifdef __GI_SCANNER__
+#define HcParts GPtrArray
+#else
 typedef GPtrArray HcParts;
+#endif
 
 /**
  * HcMemberKind:
@@ -108,30 +113,35 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcParts, g_ptr_array_unref)
   typedef struct _##Type Type;                                                        \
   extern const HcPartClass prefix##_class;                                            \
   GType prefix##_get_type (void);                                                     \
-  static inline G_GNUC_UNUSED Type *prefix##_new (const char *id,                     \
-                                                  const Type##Values *values)         \
-  { return (Type *) hc_part_new (&prefix##_class, id, values); }                      \
-  static inline G_GNUC_UNUSED const Type##Values *prefix##_get (const Type *self)     \
-  { return (const Type##Values *) hc_part_get_values (self); }                        \
-  static inline G_GNUC_UNUSED Type *prefix##_with (Type *self,                        \
-                                                   const Type##Values *values)        \
-  { return (Type *) hc_part_with (self, values); }                                    \
-  static inline G_GNUC_UNUSED void prefix##_values_init (Type##Values *values)        \
-  { hc_part_class_fill_normal (&prefix##_class, values); }                            \
-  static inline G_GNUC_UNUSED Type *prefix##_ref (Type *self)                         \
-  { return (Type *) hc_part_ref (self); }                                             \
-  static inline G_GNUC_UNUSED void prefix##_unref (Type *self)                        \
-  { hc_part_unref (self); }                                                           \
-  static inline G_GNUC_UNUSED const char *prefix##_get_id (const Type *self)          \
-  { return hc_part_get_id (self); }                                                   \
-  static inline G_GNUC_UNUSED gboolean prefix##_equal (const Type *a, const Type *b)  \
-  { return hc_part_equal (a, b); }                                                    \
+  Type *prefix##_new (const char *id, const Type##Values *values)                     \
+      G_GNUC_WARN_UNUSED_RESULT;                                                      \
+  const Type##Values *prefix##_get (const Type *self);                                \
+  Type *prefix##_with (Type *self, const Type##Values *values)                        \
+      G_GNUC_WARN_UNUSED_RESULT;                                                      \
+  void prefix##_values_init (Type##Values *values);                                   \
+  Type *prefix##_ref (Type *self);                                                    \
+  void prefix##_unref (Type *self);                                                   \
+  const char *prefix##_get_id (const Type *self);                                     \
+  gboolean prefix##_equal (const Type *a, const Type *b);                             \
   G_DEFINE_AUTOPTR_CLEANUP_FUNC (Type, prefix##_unref)
 
 #define HC_DEFINE_PART(Type, prefix, with_id, table)                                  \
   const HcPartClass prefix##_class                                                    \
       = { #Type, sizeof (Type##Values), with_id, table, G_N_ELEMENTS (table) };       \
-  G_DEFINE_BOXED_TYPE (Type, prefix, hc_part_ref, hc_part_unref)
+  G_DEFINE_BOXED_TYPE (Type, prefix, hc_part_ref, hc_part_unref)                      \
+  Type *prefix##_new (const char *id, const Type##Values *values)                     \
+  { return (Type *) hc_part_new (&prefix##_class, id, values); }                      \
+  const Type##Values *prefix##_get (const Type *self)                                 \
+  { return (const Type##Values *) hc_part_get_values (self); }                        \
+  Type *prefix##_with (Type *self, const Type##Values *values)                        \
+  { return (Type *) hc_part_with (self, values); }                                    \
+  void prefix##_values_init (Type##Values *values)                                    \
+  { hc_part_class_fill_normal (&prefix##_class, values); }                            \
+  Type *prefix##_ref (Type *self) { return (Type *) hc_part_ref (self); }             \
+  void prefix##_unref (Type *self) { hc_part_unref (self); }                          \
+  const char *prefix##_get_id (const Type *self) { return hc_part_get_id (self); }    \
+  gboolean prefix##_equal (const Type *a, const Type *b)                              \
+  { return hc_part_equal (a, b); }
 
 /* Rows of a member table. */
 #define HC_LENGTH(Values, field, json, least, most, normal) \

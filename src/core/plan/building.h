@@ -8,12 +8,22 @@
 
 G_BEGIN_DECLS
 
+/**
+ * HcBuildingKind:
+ * @HC_BUILDING_HOUSE: stands where it was built
+ * @HC_BUILDING_ARK: is moved to fresh ground
+ */
 typedef enum
 {
   HC_BUILDING_HOUSE,
   HC_BUILDING_ARK,
 } HcBuildingKind;
 
+/**
+ * HcBuildingValues:
+ * @name: what the keeper calls it
+ * @kind: a #HcBuildingKind
+ */
 typedef struct
 {
   char *name;

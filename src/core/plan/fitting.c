@@ -67,6 +67,13 @@ hc_fitting_kind_get_word (HcFittingKind kind)
   return kinds[kind];
 }
 
+/**
+ * hc_fitting_kind_from_word:
+ * @word: a word of plan files or of the book
+ * @kind: (out): the kind it stands for
+ *
+ * Returns: whether it stands for one
+ */
 gboolean
 hc_fitting_kind_from_word (const char *word, HcFittingKind *kind)
 {
@@ -78,6 +85,12 @@ hc_fitting_kind_from_word (const char *word, HcFittingKind *kind)
   return TRUE;
 }
 
+/**
+ * hc_fitting_form_get_word:
+ * @form: a form
+ *
+ * Returns: the word for @form in plan files and in the book
+ */
 const char *
 hc_fitting_form_get_word (HcFittingForm form)
 {
@@ -85,6 +98,13 @@ hc_fitting_form_get_word (HcFittingForm form)
   return forms[form];
 }
 
+/**
+ * hc_fitting_form_from_word:
+ * @word: a word of plan files or of the book
+ * @form: (out): the form it stands for
+ *
+ * Returns: whether it stands for one
+ */
 gboolean
 hc_fitting_form_from_word (const char *word, HcFittingForm *form)
 {

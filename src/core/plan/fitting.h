@@ -8,6 +8,24 @@
 
 G_BEGIN_DECLS
 
+/**
+ * HcFittingKind:
+ * @HC_FITTING_ROOST: bars to sleep on
+ * @HC_FITTING_DROPPINGS_BOARD: a board under the bars
+ * @HC_FITTING_NEST_BOXES: boxes to lay in
+ * @HC_FITTING_FEEDER: a trough or a round feeder
+ * @HC_FITTING_DRINKER: water, from an edge, nipples or cups
+ * @HC_FITTING_FLOOR_HEAT_PAD: a warm pad chicks lie on
+ * @HC_FITTING_HEAT_PLATE: a raised plate chicks creep under
+ * @HC_FITTING_HEAT_LAMP: a lamp hung over chicks
+ * @HC_FITTING_HOPPER: grit and shell
+ * @HC_FITTING_DUST_BATH: a dry box to bathe in
+ * @HC_FITTING_RAMP: a way up and down
+ * @HC_FITTING_PLATFORM: a raised floor
+ * @HC_FITTING_STORE_BIN: a bin for feed
+ * @HC_FITTING_POST: a post of the building
+ * @HC_N_FITTING_KINDS: how many kinds there are
+ */
 typedef enum
 {
   HC_FITTING_ROOST,

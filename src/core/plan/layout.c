@@ -19,24 +19,52 @@ static const HcMember members[] = {
 
 HC_DEFINE_PART (HcLayout, hc_layout, TRUE, members)
 
+/**
+ * hc_layout_get_corner:
+ * @layout: a layout
+ * @id: (nullable): id of a corner
+ *
+ * Returns: (nullable) (transfer none): the corner
+ */
 HcCorner *
 hc_layout_get_corner (const HcLayout *layout, const char *id)
 {
   return hc_parts_find (hc_layout_get (layout)->corners, id);
 }
 
+/**
+ * hc_layout_get_wall:
+ * @layout: a layout
+ * @id: (nullable): id of a wall
+ *
+ * Returns: (nullable) (transfer none): the wall
+ */
 HcWall *
 hc_layout_get_wall (const HcLayout *layout, const char *id)
 {
   return hc_parts_find (hc_layout_get (layout)->walls, id);
 }
 
+/**
+ * hc_layout_get_opening:
+ * @layout: a layout
+ * @id: (nullable): id of a opening
+ *
+ * Returns: (nullable) (transfer none): the opening
+ */
 HcOpening *
 hc_layout_get_opening (const HcLayout *layout, const char *id)
 {
   return hc_parts_find (hc_layout_get (layout)->openings, id);
 }
 
+/**
+ * hc_layout_get_pen:
+ * @layout: a layout
+ * @id: (nullable): id of a pen
+ *
+ * Returns: (nullable) (transfer none): the pen
+ */
 HcPen *
 hc_layout_get_pen (const HcLayout *layout, const char *id)
 {

@@ -15,6 +15,7 @@ G_BEGIN_DECLS
  * @HC_OPENING_WINDOW: lets light in
  * @HC_OPENING_VENT: lets air through
  * @HC_OPENING_EGG_DOOR: a flap to take eggs through
+ * @HC_N_OPENING_KINDS: how many kinds there are
  */
 typedef enum
 {
@@ -26,6 +27,12 @@ typedef enum
   HC_N_OPENING_KINDS
 } HcOpeningKind;
 
+/**
+ * HcSwing:
+ * @HC_SWING_IN: opens inwards
+ * @HC_SWING_OUT: opens outwards
+ * @HC_SWING_SLIDES: takes no room
+ */
 typedef enum
 {
   HC_SWING_IN,
@@ -33,6 +40,11 @@ typedef enum
   HC_SWING_SLIDES,
 } HcSwing;
 
+/**
+ * HcHinge:
+ * @HC_HINGE_START: hangs on the side of the wall's start
+ * @HC_HINGE_END: hangs on the side of the wall's end
+ */
 typedef enum
 {
   HC_HINGE_START,

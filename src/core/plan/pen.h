@@ -8,6 +8,11 @@
 
 G_BEGIN_DECLS
 
+/**
+ * HcPenKind:
+ * @HC_PEN_INDOOR: under the roof of a building
+ * @HC_PEN_RUN: outside
+ */
 typedef enum
 {
   HC_PEN_INDOOR,

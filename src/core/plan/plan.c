@@ -77,12 +77,24 @@ hc_plan_with_layout (HcPlan *plan, HcLayout *layout)
   return hc_plan_with (plan, &values);
 }
 
+/**
+ * hc_plan_get_site:
+ * @plan: a plan
+ *
+ * Returns: what the keeper told us of the place
+ */
 const HcSiteValues *
 hc_plan_get_site (const HcPlan *plan)
 {
   return hc_site_get (hc_plan_get (plan)->site);
 }
 
+/**
+ * hc_plan_get_rules:
+ * @plan: a plan
+ *
+ * Returns: whose figures the plan is judged by
+ */
 const HcRulesValues *
 hc_plan_get_rules (const HcPlan *plan)
 {

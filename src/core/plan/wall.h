@@ -8,6 +8,11 @@
 
 G_BEGIN_DECLS
 
+/**
+ * HcCornerValues:
+ * @x_mm: how far along the plan's width
+ * @y_mm: how far along the plan's depth
+ */
 typedef struct
 {
   double x_mm;
