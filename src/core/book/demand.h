@@ -81,6 +81,8 @@ typedef struct
  * @clauses: the clauses of each level asked; the largest rules
  * @n_clauses: how many of them
  * @stated: one bit a level (1 << level) that the standard states itself
+ * @share_of: (nullable): id of the figure it is a share of, interned
+ * @share: which share of it, 0.5 for half
  *
  * A demand never falls when birds are added. A level not stated asks what the
  * next lower one asks; with none below, nothing.
@@ -91,6 +93,8 @@ typedef struct
   HcClause clauses[HC_N_ASKED_LEVELS][HC_DEMAND_CLAUSES];
   guint n_clauses[HC_N_ASKED_LEVELS];
   guint stated;
+  const char *share_of;
+  double share;
 } HcDemand;
 
 double hc_demand_required (const HcDemand *self, HcLevel level, double birds,

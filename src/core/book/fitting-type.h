@@ -35,7 +35,7 @@ typedef enum
 
 /**
  * HcMeasureRange:
- * @name: the measure, "width", "bars": the name the plan gives it, interned
+ * @name: the measure as plan files call it, "width_mm", "bars", interned
  * @start: its value when the thing is added
  * @least: the smallest that makes sense
  * @most: the largest that makes sense
@@ -51,6 +51,15 @@ typedef struct
 } HcMeasureRange;
 
 /**
+ * HcCaution:
+ * @text: an English sentence
+ */
+typedef struct
+{
+  const char *text;
+} HcCaution;
+
+/**
  * HcDevice:
  * @id: the device's id, interned
  * @name: its English name; see hc_device_get_name()
@@ -59,6 +68,7 @@ typedef struct
  * @height_mm: its height
  * @places: nipples, cups or feeding holes it has, 0 if that is not how it counts
  * @litres: what it holds, 0 if it holds nothing
+ * @water_mm: depth of water a head can dip into
  * @chicks: chicks its maker says it serves, 0 if he does not say
  * @watts: electric power, 0 for none
  * @lowest_room_c: the coldest room its maker allows, -273 if he does not say
@@ -75,6 +85,7 @@ typedef struct
   double height_mm;
   int places;
   double litres;
+  double water_mm;
   int chicks;
   double watts;
   double lowest_room_c;
@@ -84,7 +95,7 @@ typedef struct
 /**
  * HcFittingType:
  * @kind: what the plan calls it, "feeder", interned
- * @form: its form, "long", interned; "" where there is only one
+ * @form: its form as plan files call it, "long", interned
  * @name: English name of one; see hc_fitting_type_get_name()
  * @plural: English name of several
  * @why: what it is for, an English sentence; see hc_fitting_type_get_why()
@@ -113,7 +124,7 @@ typedef struct
   guint n_ranges;
   const HcDevice *devices;
   guint n_devices;
-  const char *const *cautions;
+  const HcCaution *cautions;
   guint n_cautions;
   HcEvidence evidence;
 } HcFittingType;

@@ -18,6 +18,14 @@ G_BEGIN_DECLS
 #define HC_WEEK_GROWN 10000
 
 /**
+ * HC_WEEK_OF_LIFE:
+ * @age_weeks: whole weeks since the hatch
+ *
+ * The week of life a bird is in: the first one before it is a week old.
+ */
+#define HC_WEEK_OF_LIFE(age_weeks) ((age_weeks) + 1)
+
+/**
  * HC_KIND_GROWTH_POINTS:
  *
  * The most points a growth curve has.

@@ -21,6 +21,7 @@ G_BEGIN_DECLS
  * @holes_mm: the largest gap in it, 0 for none
  * @thickness_mm: its usual thickness
  * @conductivity_w_mk: heat it conducts, W/(m·K)
+ * @evidence: what stands behind these facts
  *
  * A layer of the floor.
  */
@@ -35,6 +36,7 @@ typedef struct
   double holes_mm;
   double thickness_mm;
   double conductivity_w_mk;
+  HcEvidence evidence;
 } HcFloorLayer;
 
 /**
@@ -48,6 +50,7 @@ typedef struct
  * @bale_litres: what an ordinary bale or bag measures as bought
  * @depth_mm: the depth usually spread
  * @conductivity_w_mk: heat it conducts, W/(m·K)
+ * @evidence: what stands behind these facts
  */
 typedef struct
 {
@@ -60,6 +63,7 @@ typedef struct
   double bale_litres;
   double depth_mm;
   double conductivity_w_mk;
+  HcEvidence evidence;
 } HcBedding;
 
 /**
@@ -73,6 +77,7 @@ typedef struct
  * @sags_under_snow: whether snow brings it down overhead
  * @free_area: open part of its face, 0 to 1
  * @clogged: what dust and frost leave of that in use, 0 to 1
+ * @evidence: what stands behind these facts
  */
 typedef struct
 {
@@ -85,6 +90,7 @@ typedef struct
   gboolean sags_under_snow;
   double free_area;
   double clogged;
+  HcEvidence evidence;
 } HcMesh;
 
 /**
@@ -96,8 +102,9 @@ typedef struct
  * @thickness_mm: its usual thickness
  * @leak_cm2_m2: cracks that leak air, cm² for each m² of it
  * @gnawed_through: whether rats gnaw through it
- * @sheds_snow: whether it bears snow
+ * @bears_snow: whether it bears snow
  * @glass: whether it lets in daylight
+ * @evidence: what stands behind these facts
  */
 typedef struct
 {
@@ -108,8 +115,9 @@ typedef struct
   double thickness_mm;
   double leak_cm2_m2;
   gboolean gnawed_through;
-  gboolean sheds_snow;
+  gboolean bears_snow;
   gboolean glass;
+  HcEvidence evidence;
 } HcConstruction;
 
 const char *hc_material_get_name (const char *name);

@@ -44,6 +44,7 @@ const char *hc_standard_get_id (const HcStandard *self);
 const char *hc_standard_get_name (const HcStandard *self);
 const char *hc_standard_get_about (const HcStandard *self);
 gboolean hc_standard_is_minimum_only (const HcStandard *self);
+gboolean hc_standard_counts_platforms (const HcStandard *self);
 HcStandard *hc_standard_get_fallback (const HcStandard *self);
 
 guint hc_standard_get_n_limits (const HcStandard *self);

@@ -1,0 +1,37 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What a book holds, for its loader. */
+#pragma once
+
+#include "book/book.h"
+#include "book/keep.h"
+
+G_BEGIN_DECLS
+
+/* Private to book/. A kept table whose entries begin with their id. */
+typedef struct
+{
+  gconstpointer entries;
+  gsize size;
+  guint n;
+} HcTable;
+
+struct _HcBook
+{
+  gatomicrefcount refs;
+  HcKeep *keep;
+  HcTable kinds;
+  HcTable breeds;
+  HcTable fitting_types;
+  HcTable floor_layers;
+  HcTable beddings;
+  HcTable meshes;
+  HcTable constructions;
+  HcTable predators;
+  GPtrArray *standards;
+};
+
+HcBook *hc_book_new (void) G_GNUC_WARN_UNUSED_RESULT;
+
+G_END_DECLS
