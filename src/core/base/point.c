@@ -54,7 +54,7 @@ hc_point (double x_mm,
  * hc_point_rounded: (skip)
  * @p: a point
  *
- * Returns: @p with both coordinates rounded by [func@mm]
+ * Returns: @p with both coordinates rounded to 0.001 mm
  */
 HcPoint
 hc_point_rounded (HcPoint p)
@@ -176,7 +176,7 @@ hc_point_turn (HcPoint p,
  * hc_point_turn_about: (skip)
  * @p: a point
  * @centre: what it turns about
- * @turn_deg: how far, as in [func@Point.turn]
+ * @turn_deg: how far, as in [method@Point.turn]
  *
  * Returns: where @p comes to lie
  */
