@@ -80,7 +80,7 @@ static guint
 open_value (Scan *scan,
             HcJsonKind kind)
 {
-  HcJsonValue value = { (guint32) (scan->at - scan->text), 0, 0, kind, FALSE };
+  HcJsonValue value = { (guint32) (scan->at - scan->text), 0, 0, kind, FALSE, FALSE };
 
   g_array_append_val (scan->values, value);
   return scan->values->len - 1;

@@ -150,14 +150,10 @@ find_item (const HcJsonText *self,
            guint list,
            guint64 index)
 {
-  guint at = list + 1;
-
-  while (index > 0 && at < self->values[list].next)
-    {
-      at = self->values[at].next;
-      index--;
-    }
-  return at < self->values[list].next ? at : 0;
+  for (guint at = list + 1; at < self->values[list].next; at = self->values[at].next)
+    if (!self->values[at].left_out && index-- == 0)
+      return at;
+  return 0;
 }
 
 /* Takes one step of a path, "[2]" or "name" or ".name", and moves on. */

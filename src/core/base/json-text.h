@@ -31,6 +31,7 @@ typedef enum
  * @next: the index of the value that follows it and all inside it
  * @kind: a #HcJsonKind
  * @escaped: whether it is text with escapes
+ * @left_out: set by readers: paths pass it over
  *
  * One value of a scanned text. What is inside a list or an object follows it;
  * in an object each value follows its name.
@@ -42,6 +43,7 @@ typedef struct
   guint32 next;
   guint8 kind;
   guint8 escaped;
+  guint8 left_out;
 } HcJsonValue;
 
 /**
