@@ -14,7 +14,7 @@ G_BEGIN_DECLS
  * HcBody:
  * @kind: (transfer none): the kind of bird, held by the book
  * @female: whether it is a hen, a duck or a goose
- * @age_weeks: whole weeks since it hatched, capped where it is grown
+ * @age_weeks: whole weeks since it hatched, %HC_WEEK_GROWN for a grown bird
  * @mass_kg: its mass at that age
  * @at_lay: a female old enough to lay
  * @under_heat: a chick that still needs a heater where it lives
@@ -36,5 +36,14 @@ typedef struct
 
 #define HC_MOST_BODIES 64
 typedef guint64 HcBodies;
+
+void hc_body_init (HcBody *body, const HcKind *kind, gboolean female, int age_weeks,
+                   int heat_weeks);
+gboolean hc_body_equal (const HcBody *a, const HcBody *b);
+int hc_body_get_week (const HcBody *body);
+double hc_body_get_width_mm (const HcBody *body);
+double hc_body_get_length_mm (const HcBody *body);
+double hc_body_get_back_mm (const HcBody *body);
+double hc_body_get_head_mm (const HcBody *body);
 
 G_END_DECLS
