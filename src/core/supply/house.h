@@ -35,6 +35,7 @@ HcLayout *hc_house_get_layout (const HcHouse *house);
 
 guint hc_house_get_n_spaces (const HcHouse *house, HcCondition condition);
 const HcSpace *hc_house_get_space (const HcHouse *house, HcCondition condition, guint space);
+gboolean hc_house_space_has_run (const HcHouse *house, HcCondition condition, guint space);
 guint hc_house_get_n_air_spaces (const HcHouse *house);
 const HcSpace *hc_house_get_air_space (const HcHouse *house, guint space);
 

@@ -6,6 +6,7 @@
 
 #include "base/shape.h"
 #include "plan/layout.h"
+#include "supply/nearby.h"
 
 G_BEGIN_DECLS
 
@@ -18,6 +19,27 @@ G_BEGIN_DECLS
  */
 typedef struct _HcRoom HcRoom;
 
+/**
+ * HcRoomWall:
+ * @wall: (transfer none): the wall
+ * @from: where its inside face starts, in ring order
+ * @to: where it ends
+ * @beyond: id of the pen on its other side, interned; empty where that is outside
+ * @beyond_is_run: whether that pen is a run
+ * @beyond_is_covered: whether that pen has a solid roof
+ *
+ * A wall as seen from inside a room.
+ */
+typedef struct
+{
+  HcWall *wall;
+  HcPoint from;
+  HcPoint to;
+  const char *beyond;
+  gboolean beyond_is_run;
+  gboolean beyond_is_covered;
+} HcRoomWall;
+
 HcRoom *hc_room_new (const HcLayout *layout, HcPen *pen) G_GNUC_WARN_UNUSED_RESULT;
 HcRoom *hc_room_ref (HcRoom *room);
 void hc_room_unref (HcRoom *room);
@@ -28,6 +50,16 @@ const HcPenValues *hc_room_get (const HcRoom *room);
 HcShape *hc_room_get_outline (const HcRoom *room);
 HcParts *hc_room_get_openings (const HcRoom *room);
 gboolean hc_room_is_roofed (const HcRoom *room);
+gboolean hc_room_counts_shut_in (const HcRoom *room);
+double hc_room_get_ceiling_mm (const HcRoom *room);
+
+guint hc_room_get_n_walls (const HcRoom *room);
+const HcRoomWall *hc_room_get_wall (const HcRoom *room, guint wall);
+const HcRoomWall *hc_room_get_wall_of (const HcRoom *room, const HcOpening *opening);
+gboolean hc_room_wall_is_outer (const HcRoomWall *wall);
+
+HcShape *hc_room_get_footprint (const HcRoom *room, guint fitting);
+GArray *hc_room_find_fittings (const HcRoom *room, HcBox box) G_GNUC_WARN_UNUSED_RESULT;
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcRoom, hc_room_unref)
 
