@@ -4,7 +4,7 @@
  * The open plan: what the window shows, edits, saves and undoes. */
 #pragma once
 
-#include "plan/plan.h"
+#include "files/drafts.h"
 
 #include <gio/gio.h>
 
@@ -21,7 +21,7 @@ G_BEGIN_DECLS
  */
 G_DECLARE_FINAL_TYPE (HcDocument, hc_document, HC, DOCUMENT, GObject)
 
-HcDocument *hc_document_new (HcPlan *plan);
+HcDocument *hc_document_new (HcPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 HcPlan *hc_document_get_plan (HcDocument *self);
 HcPlan *hc_document_get_settled_plan (HcDocument *self);
 
@@ -41,8 +41,9 @@ const char *const *hc_document_get_selection (HcDocument *self);
 void hc_document_select (HcDocument *self, const char *const *ids);
 gboolean hc_document_is_selected (HcDocument *self, const char *id);
 
-/* Files. */
-HcDocument *hc_document_load (GFile *file, GError **error);
+/* Files. A draft is unsaved work: what comes back from one is modified. */
+HcDocument *hc_document_load (GFile *file, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+HcDocument *hc_document_new_from_draft (const HcDraft *draft) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hc_document_save (HcDocument *self, GFile *file, gboolean over_changes, GError **error);
 GFile *hc_document_get_file (HcDocument *self);
 gboolean hc_document_is_modified (HcDocument *self);
