@@ -55,7 +55,7 @@ read_growth (HcRecord *record, HcKind *kind)
   guint n = hc_record_count (record, "growth");
 
   if (n < 2 || n > HC_KIND_GROWTH_POINTS)
-    hc_record_fault (record, "growth", _("list 2 to %d points"), HC_KIND_GROWTH_POINTS);
+    hc_record_fault (record, "growth", _("list 2 to %d points."), HC_KIND_GROWTH_POINTS);
   kind->n_growth = CLAMP (n, 2, HC_KIND_GROWTH_POINTS);
   for (guint i = 0; i < MIN (n, kind->n_growth); i++)
     {
@@ -70,6 +70,7 @@ read_growth (HcRecord *record, HcKind *kind)
 void
 hc_kind_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcKind *kind = item;
 
   kind->id = hc_record_id (record, "id");
@@ -80,7 +81,7 @@ hc_kind_read (HcRecord *record, gpointer item, gpointer user_data)
   read_ages (record, kind);
   read_habits (record, kind);
   read_growth (record, kind);
-  kind->evidence = (HcEvidence) hc_record_choice (record, "basis", hc_evidence_words);
+  kind->evidence = hc_sources_read_grounds (&context->sources, record, &kind->source);
   kind->note = hc_record_text (record, "note");
 }
 
@@ -93,18 +94,19 @@ read_kind_of (HcRecord *record, const HcTable *table)
   for (guint i = 0; i < table->n; i++)
     if (g_str_equal (kinds[i].id, id))
       return &kinds[i];
-  hc_record_fault (record, "kind", _("there is no kind of bird “%s”"), id);
+  hc_record_fault (record, "kind", _("there is no kind of bird “%s”."), id);
   return kinds;
 }
 
 void
 hc_breed_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcBreed *breed = item;
 
   breed->id = hc_record_id (record, "id");
   breed->name = hc_record_text (record, "name");
-  breed->kind = read_kind_of (record, user_data);
+  breed->kind = read_kind_of (record, context->kinds);
   breed->purpose = (HcPurpose) hc_record_choice (record, "purpose", hc_purpose_words);
   breed->egg_colour = hc_record_maybe_text (record, "egg_colour");
   breed->egg_g = hc_record_maybe_number (record, "egg_g", 10, 300, 0);
@@ -114,5 +116,5 @@ hc_breed_read (HcRecord *record, gpointer item, gpointer user_data)
   breed->comb = (HcComb) hc_record_choice (record, "comb", hc_comb_words);
   breed->hardiness = (HcHardiness) hc_record_choice (record, "hardiness", hc_hardiness_words);
   breed->temper = (HcTemper) hc_record_choice (record, "temper", hc_temper_words);
-  breed->evidence = (HcEvidence) hc_record_choice (record, "basis", hc_evidence_words);
+  breed->evidence = hc_sources_read_grounds (&context->sources, record, &breed->source);
 }

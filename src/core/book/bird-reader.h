@@ -9,8 +9,8 @@
 
 G_BEGIN_DECLS
 
-/* Private to book/. HcReadItem for a kind, and for a breed with the HcTable of
- * kinds. */
+/* Private to book/. HcReadItem for a kind and for a breed, each with an
+ * HcDataContext. */
 void hc_kind_read (HcRecord *record, gpointer item, gpointer user_data);
 void hc_breed_read (HcRecord *record, gpointer item, gpointer user_data);
 

@@ -56,15 +56,19 @@ load_list (HcBook *self, const DataList *data, GError **error)
   g_autofree char *path = g_strconcat (DATA, data->file, NULL);
   g_autoptr (GBytes) bytes = look_up (path, error);
   HcTable *table = G_STRUCT_MEMBER_P (self, data->table);
+  HcDataContext context = { &self->kinds };
   HcReading *reading;
+  HcRecord *root;
 
   if (bytes == NULL)
     return FALSE;
   reading = hc_reading_new (data->file, g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes),
                             self->keep);
+  root = hc_reading_get_root (reading);
+  hc_sources_read (&context.sources, root);
   table->size = data->size;
-  table->entries = hc_record_table (hc_reading_get_root (reading), data->list, data->size,
-                                    data->read, &self->kinds, &table->n);
+  table->entries = hc_record_table (root, data->list, data->size, data->read, &context,
+                                    &table->n);
   return hc_reading_finish (reading, error);
 }
 
@@ -131,35 +135,32 @@ hc_book_load_default (GError **error)
   return hc_book_load (NULL, NULL, error);
 }
 
-static void
-add_fault (GPtrArray **faults, const GError *error)
-{
-  if (faults != NULL)
-    g_ptr_array_add (*faults, g_strdup (error->message));
-}
-
-/* Files beyond the size a rules file has are not read at all. */
+/* Of longer files one byte too many is enough to refuse them by. */
 static GBytes *
 read_user_file (const char *path, GError **error)
 {
   g_autoptr (GFile) file = g_file_new_for_path (path);
   g_autoptr (GFileInputStream) stream = g_file_read (file, NULL, error);
+  g_autofree char *text = g_malloc (HC_READING_MOST_BYTES + 1);
+  gsize length;
 
-  if (stream == NULL)
+  if (stream == NULL
+      || !g_input_stream_read_all (G_INPUT_STREAM (stream), text, HC_READING_MOST_BYTES + 1,
+                                   &length, NULL, error))
     return NULL;
-  return g_input_stream_read_bytes (G_INPUT_STREAM (stream), HC_READING_MOST_BYTES + 1, NULL,
-                                    error);
+  return g_bytes_new_take (g_steal_pointer (&text), length);
 }
 
-static void
-load_user_standard (HcBook *self, const char *path, GPtrArray **faults)
+static gboolean
+load_user_standard (HcBook *self, const char *path, GError **error)
 {
   g_autofree char *name = g_path_get_basename (path);
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes = read_user_file (path, &error);
+  g_autoptr (GBytes) bytes = read_user_file (path, error);
 
-  if (bytes == NULL || !add_standard (self, name, bytes, TRUE, &error))
-    add_fault (faults, error);
+  if (bytes != NULL)
+    return add_standard (self, name, bytes, TRUE, error);
+  g_prefix_error (error, "%s: ", name);
+  return FALSE;
 }
 
 static int
@@ -188,7 +189,12 @@ load_user_standards (HcBook *self, const char *user_dir, GPtrArray **faults)
   g_autoptr (GPtrArray) paths = list_user_files (user_dir);
 
   for (guint i = 0; i < paths->len; i++)
-    load_user_standard (self, paths->pdata[i], faults);
+    {
+      g_autoptr (GError) error = NULL;
+
+      if (!load_user_standard (self, paths->pdata[i], &error) && faults != NULL)
+        g_ptr_array_add (*faults, g_strdup (error->message));
+    }
 }
 
 /**

@@ -6,6 +6,7 @@
 
 #include "book/book.h"
 #include "book/keep.h"
+#include "book/source-reader.h"
 
 G_BEGIN_DECLS
 
@@ -16,6 +17,13 @@ typedef struct
   gsize size;
   guint n;
 } HcTable;
+
+/* What the entries of a data file refer to. */
+typedef struct
+{
+  const HcTable *kinds;
+  HcSources sources;
+} HcDataContext;
 
 struct _HcBook
 {

@@ -97,6 +97,12 @@ HC_BOOK_TABLE (HcMesh, mesh, meshes)
 HC_BOOK_TABLE (HcConstruction, construction, constructions)
 HC_BOOK_TABLE (HcPredator, predator, predators)
 
+/**
+ * hc_book_get_n_fitting_types:
+ * @self: a book
+ *
+ * Returns: how many things there are to add
+ */
 guint
 hc_book_get_n_fitting_types (const HcBook *self)
 {
@@ -104,6 +110,13 @@ hc_book_get_n_fitting_types (const HcBook *self)
   return self->fitting_types.n;
 }
 
+/**
+ * hc_book_get_fitting_type_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the thing to add at that place in the data
+ */
 const HcFittingType *
 hc_book_get_fitting_type_at (const HcBook *self, guint index)
 {
@@ -111,6 +124,14 @@ hc_book_get_fitting_type_at (const HcBook *self, guint index)
   return entry_at (&self->fitting_types, index);
 }
 
+/**
+ * hc_book_get_fitting_type:
+ * @self: a book
+ * @kind: (nullable): what the plan calls it, "feeder"
+ * @form: (nullable): its form, "round", or %NULL for the first there is
+ *
+ * Returns: (nullable) (transfer none): the thing to add
+ */
 const HcFittingType *
 hc_book_get_fitting_type (const HcBook *self, const char *kind, const char *form)
 {

@@ -40,16 +40,82 @@ HcBook *hc_book_load_default (GError **error) G_GNUC_WARN_UNUSED_RESULT;
 HcBook *hc_book_load (const char *user_dir, GPtrArray **faults,
                       GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
+/**
+ * hc_book_get_n_kinds:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_kinds (const HcBook *self);
+
+/**
+ * hc_book_get_kind_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the kind of bird at that place in the data
+ */
 const HcKind *hc_book_get_kind_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_kind:
+ * @self: a book
+ * @id: (nullable): the id of a kind of bird
+ *
+ * Returns: (nullable) (transfer none): the kind of bird of that id
+ */
 const HcKind *hc_book_get_kind (const HcBook *self, const char *id);
 
+/**
+ * hc_book_get_n_breeds:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_breeds (const HcBook *self);
+
+/**
+ * hc_book_get_breed_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the breed at that place in the data
+ */
 const HcBreed *hc_book_get_breed_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_breed:
+ * @self: a book
+ * @id: (nullable): the id of a breed
+ *
+ * Returns: (nullable) (transfer none): the breed of that id
+ */
 const HcBreed *hc_book_get_breed (const HcBook *self, const char *id);
 
+/**
+ * hc_book_get_n_standards:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_standards (const HcBook *self);
+
+/**
+ * hc_book_get_standard_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the standard at that place in the data
+ */
 HcStandard *hc_book_get_standard_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_standard:
+ * @self: a book
+ * @id: (nullable): the id of a standard
+ *
+ * Returns: (nullable) (transfer none): the standard of that id
+ */
 HcStandard *hc_book_get_standard (const HcBook *self, const char *id);
 
 guint hc_book_get_n_fitting_types (const HcBook *self);
@@ -57,21 +123,134 @@ const HcFittingType *hc_book_get_fitting_type_at (const HcBook *self, guint inde
 const HcFittingType *hc_book_get_fitting_type (const HcBook *self, const char *kind,
                                                const char *form);
 
+/**
+ * hc_book_get_n_floor_layers:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_floor_layers (const HcBook *self);
+
+/**
+ * hc_book_get_floor_layer_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the floor layer at that place in the data
+ */
 const HcFloorLayer *hc_book_get_floor_layer_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_floor_layer:
+ * @self: a book
+ * @id: (nullable): the id of a floor layer
+ *
+ * Returns: (nullable) (transfer none): the floor layer of that id
+ */
 const HcFloorLayer *hc_book_get_floor_layer (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_beddings:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_beddings (const HcBook *self);
+
+/**
+ * hc_book_get_bedding_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the bedding at that place in the data
+ */
 const HcBedding *hc_book_get_bedding_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_bedding:
+ * @self: a book
+ * @id: (nullable): the id of a bedding
+ *
+ * Returns: (nullable) (transfer none): the bedding of that id
+ */
 const HcBedding *hc_book_get_bedding (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_meshes:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_meshes (const HcBook *self);
+
+/**
+ * hc_book_get_mesh_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the mesh at that place in the data
+ */
 const HcMesh *hc_book_get_mesh_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_mesh:
+ * @self: a book
+ * @id: (nullable): the id of a mesh
+ *
+ * Returns: (nullable) (transfer none): the mesh of that id
+ */
 const HcMesh *hc_book_get_mesh (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_constructions:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_constructions (const HcBook *self);
+
+/**
+ * hc_book_get_construction_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the wall or roof construction at that place in the data
+ */
 const HcConstruction *hc_book_get_construction_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_construction:
+ * @self: a book
+ * @id: (nullable): the id of a wall or roof construction
+ *
+ * Returns: (nullable) (transfer none): the wall or roof construction of that id
+ */
 const HcConstruction *hc_book_get_construction (const HcBook *self, const char *id);
 
+/**
+ * hc_book_get_n_predators:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
 guint hc_book_get_n_predators (const HcBook *self);
+
+/**
+ * hc_book_get_predator_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the predator at that place in the data
+ */
 const HcPredator *hc_book_get_predator_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_predator:
+ * @self: a book
+ * @id: (nullable): the id of a predator
+ *
+ * Returns: (nullable) (transfer none): the predator of that id
+ */
 const HcPredator *hc_book_get_predator (const HcBook *self, const char *id);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcBook, hc_book_unref)

@@ -65,7 +65,8 @@ typedef enum
  * @comb: its comb
  * @hardiness: how it stands the winter
  * @temper: its temper
- * @evidence: what stands behind these facts
+ * @evidence: what stands behind its masses; the rest is from memory
+ * @source: (nullable): what was published about them
  *
  * A breed, or a cross sold under a common name. It lives as long as its book.
  */
@@ -84,6 +85,7 @@ typedef struct
   HcHardiness hardiness;
   HcTemper temper;
   HcEvidence evidence;
+  const HcSource *source;
 } HcBreed;
 
 const char *hc_breed_get_name (const HcBreed *self);

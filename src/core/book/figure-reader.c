@@ -15,19 +15,6 @@
 
 static const char *const level_words[] = { "least", "good", "plenty" };
 
-static const HcSource *
-find_source (HcRecord *record, const HcStandard *standard, const char *key)
-{
-  if (key == NULL)
-    return NULL;
-  for (guint i = 0; i < standard->n_sources; i++)
-    if (g_str_equal (standard->sources[i].key, key))
-      return &standard->sources[i];
-  hc_record_fault (record, "source", _("no source with the key “%s” is listed under sources"),
-                   key);
-  return NULL;
-}
-
 static void
 read_applies (HcRecord *record, HcFigure *figure, const HcFigureContext *context)
 {
@@ -37,19 +24,15 @@ read_applies (HcRecord *record, HcFigure *figure, const HcFigureContext *context
   figure->weeks_to = hc_record_maybe_whole (record, "weeks_to", 1, 1000, G_MAXINT);
   figure->at_lay = hc_record_flag (record, "at_lay");
   if (figure->weeks_to < figure->weeks_from)
-    hc_record_fault (record, "weeks_to", _("this should not be before weeks_from"));
+    hc_record_fault (record, "weeks_to", _("this should not be before weeks_from."));
 }
 
 static void
 read_grounds (HcRecord *record, HcFigure *figure, const HcFigureContext *context)
 {
-  figure->evidence = (HcEvidence) hc_record_choice (record, "basis", hc_evidence_words);
-  figure->source = find_source (record, context->standard,
-                                hc_record_maybe_text (record, "source"));
+  figure->evidence = hc_sources_read_grounds (context->sources, record, &figure->source);
   figure->place = hc_record_maybe_text (record, "place");
   figure->note = hc_record_maybe_text (record, "note");
-  if (figure->evidence == HC_EVIDENCE_PUBLISHED && figure->source == NULL)
-    hc_record_fault (record, "source", _("what is published needs a source; name its key here"));
 }
 
 static void
@@ -62,7 +45,7 @@ read_figure (HcRecord *record, HcFigure *figure, const HcFigureContext *context)
   figure->id = hc_record_id (record, "id");
   figure->name = g_intern_string (name);
   figure->unit = (HcFigureUnit) hc_record_choice (record, "unit", hc_figure_unit_words);
-  figure->standard = context->standard->id;
+  figure->standard = context->standard;
   read_applies (record, figure, context);
   read_grounds (record, figure, context);
 }
@@ -73,12 +56,12 @@ check_limit_levels (HcRecord *record, const HcLimit *limit)
   double lower, higher;
 
   if (limit->stated == 0)
-    hc_record_fault (record, "least", _("state least, good or plenty"));
+    hc_record_fault (record, "least", _("state least, good or plenty."));
   for (HcLevel level = HC_LEVEL_GOOD; level <= HC_LEVEL_PLENTY; level++)
     if (hc_limit_get (limit, level - 1, &lower) && hc_limit_get (limit, level, &higher)
         && (limit->direction == HC_DIRECTION_AT_LEAST ? higher < lower : higher > lower))
       hc_record_fault (record, level_words[level - HC_LEVEL_TIGHT],
-                       _("this should not be easier to reach than the level below it"));
+                       _("this should not be easier to reach than the level below it."));
 }
 
 void
@@ -135,7 +118,7 @@ read_clause (HcRecord *record, HcClause *clause, HcFigureUnit unit)
   if (clause->share > 0)
     clause->of = (HcBasisOf) hc_record_choice (record, "of", hc_basis_of_words);
   if (clause->step_amount > 0 && clause->step <= 0)
-    hc_record_fault (record, "step", _("a step_amount needs the birds in a step"));
+    hc_record_fault (record, "step", _("a step_amount needs the birds in a step."));
 }
 
 static void
@@ -146,7 +129,7 @@ read_level (HcRecord *record, HcDemand *demand, guint index)
   if (n == 0)
     return;
   if (n > HC_DEMAND_CLAUSES)
-    hc_record_fault (record, level_words[index], _("at most %d clauses can be listed"),
+    hc_record_fault (record, level_words[index], _("at most %d clauses can be listed."),
                      HC_DEMAND_CLAUSES);
   demand->n_clauses[index] = MIN (n, HC_DEMAND_CLAUSES);
   demand->stated |= 1u << (HC_LEVEL_TIGHT + index);
@@ -165,13 +148,13 @@ check_demand_levels (HcRecord *record, const HcDemand *demand)
   static const HcBasis basis = { 20e6, 10e6, 18e3 };
 
   if (demand->stated == 0)
-    hc_record_fault (record, "least", _("state least, good or plenty"));
+    hc_record_fault (record, "least", _("state least, good or plenty."));
   for (HcLevel level = HC_LEVEL_GOOD; level <= HC_LEVEL_PLENTY; level++)
     for (double birds = 1; birds <= 10000; birds *= 10)
       if (hc_demand_required (demand, level, birds, 2 * birds, &basis) * (1 + 1e-9)
           < hc_demand_required (demand, level - 1, birds, 2 * birds, &basis))
         hc_record_fault (record, level_words[level - HC_LEVEL_TIGHT],
-                         _("this should not ask for less than the level below it"));
+                         _("this should not ask for less than the level below it."));
 }
 
 static void

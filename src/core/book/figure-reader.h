@@ -5,14 +5,16 @@
 #pragma once
 
 #include "book/record.h"
+#include "book/source-reader.h"
 #include "book/standard-private.h"
 
 G_BEGIN_DECLS
 
-/* Private to book/. The standard being read, and the words its figures use. */
+/* Private to book/. What the figures of one standard share. */
 typedef struct
 {
-  HcStandard *standard;
+  const char *standard;
+  const HcSources *sources;
   const char *const *kind_words;
 } HcFigureContext;
 

@@ -6,7 +6,7 @@
 
 #include "book/fitting-reader.h"
 
-#include "book/fitting-type.h"
+#include "book/book-private.h"
 #include "book/words.h"
 
 #include <glib/gi18n-lib.h>
@@ -56,6 +56,7 @@ read_caution (HcRecord *record, gpointer item, gpointer user_data)
 void
 hc_fitting_type_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcFittingType *type = item;
 
   type->kind = hc_record_id (record, "kind");
@@ -71,5 +72,5 @@ hc_fitting_type_read (HcRecord *record, gpointer item, gpointer user_data)
                                    &type->n_devices);
   type->cautions = hc_record_table (record, "cautions", sizeof (HcCaution), read_caution, NULL,
                                     &type->n_cautions);
-  type->evidence = (HcEvidence) hc_record_choice (record, "basis", hc_evidence_words);
+  type->evidence = hc_sources_read_grounds (&context->sources, record, &type->source);
 }

@@ -8,7 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Private to book/. HcReadItem for an HcFittingType. */
+/* Private to book/. HcReadItem for an HcFittingType, with an
+ * HcDataContext. */
 void hc_fitting_type_read (HcRecord *record, gpointer item, gpointer user_data);
 
 G_END_DECLS

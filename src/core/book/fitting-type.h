@@ -108,6 +108,7 @@ typedef struct
  * @cautions: English sentences; see hc_fitting_type_get_caution()
  * @n_cautions: how many of them
  * @evidence: what stands behind the sizes
+ * @source: (nullable): what was published about them
  *
  * A thing to add. It lives as long as its book.
  */
@@ -127,6 +128,7 @@ typedef struct
   const HcCaution *cautions;
   guint n_cautions;
   HcEvidence evidence;
+  const HcSource *source;
 } HcFittingType;
 
 const char *hc_fitting_group_get_name (HcFittingGroup group);

@@ -130,6 +130,7 @@ typedef struct
  * @growth: the growth curve, by rising week
  * @n_growth: how many points of it
  * @evidence: what stands behind these facts
+ * @source: (nullable): what was published about them
  * @note: where they come from, in English
  *
  * A kind of bird. Lengths in mm, masses in kg. It lives as long as its book.
@@ -167,6 +168,7 @@ typedef struct
   HcGrowthPoint growth[HC_KIND_GROWTH_POINTS];
   guint n_growth;
   HcEvidence evidence;
+  const HcSource *source;
   const char *note;
 } HcKind;
 

@@ -6,18 +6,12 @@
 
 #include "book/material-reader.h"
 
-#include "book/material.h"
-#include "book/words.h"
-
-static HcEvidence
-read_evidence (HcRecord *record)
-{
-  return (HcEvidence) hc_record_choice (record, "basis", hc_evidence_words);
-}
+#include "book/book-private.h"
 
 void
 hc_floor_layer_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcFloorLayer *layer = item;
 
   layer->id = hc_record_id (record, "id");
@@ -29,12 +23,13 @@ hc_floor_layer_read (HcRecord *record, gpointer item, gpointer user_data)
   layer->holes_mm = hc_record_maybe_number (record, "holes_mm", 0, 500, 0);
   layer->thickness_mm = hc_record_number (record, "thickness_mm", 0.1, 1000);
   layer->conductivity_w_mk = hc_record_number (record, "conductivity_w_mk", 0.01, 500);
-  layer->evidence = read_evidence (record);
+  layer->evidence = hc_sources_read_grounds (&context->sources, record, &layer->source);
 }
 
 void
 hc_bedding_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcBedding *bedding = item;
 
   bedding->id = hc_record_id (record, "id");
@@ -46,12 +41,13 @@ hc_bedding_read (HcRecord *record, gpointer item, gpointer user_data)
   bedding->bale_litres = hc_record_number (record, "bale_litres", 1, 5000);
   bedding->depth_mm = hc_record_number (record, "depth_mm", 10, 1000);
   bedding->conductivity_w_mk = hc_record_number (record, "conductivity_w_mk", 0.01, 10);
-  bedding->evidence = read_evidence (record);
+  bedding->evidence = hc_sources_read_grounds (&context->sources, record, &bedding->source);
 }
 
 void
 hc_mesh_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcMesh *mesh = item;
 
   mesh->id = hc_record_id (record, "id");
@@ -63,12 +59,13 @@ hc_mesh_read (HcRecord *record, gpointer item, gpointer user_data)
   mesh->sags_under_snow = hc_record_flag (record, "sags_under_snow");
   mesh->free_area = hc_record_number (record, "free_area", 0, 1);
   mesh->clogged = hc_record_number (record, "clogged", 0, 1);
-  mesh->evidence = read_evidence (record);
+  mesh->evidence = hc_sources_read_grounds (&context->sources, record, &mesh->source);
 }
 
 void
 hc_construction_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcConstruction *construction = item;
 
   construction->id = hc_record_id (record, "id");
@@ -80,5 +77,5 @@ hc_construction_read (HcRecord *record, gpointer item, gpointer user_data)
   construction->gnawed_through = hc_record_flag (record, "gnawed_through");
   construction->bears_snow = hc_record_flag (record, "bears_snow");
   construction->glass = hc_record_flag (record, "glass");
-  construction->evidence = read_evidence (record);
+  construction->evidence = hc_sources_read_grounds (&context->sources, record, &construction->source);
 }

@@ -8,7 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Private to book/. HcReadItem for each sort of material. */
+/* Private to book/. HcReadItem for each sort of material, with an
+ * HcDataContext. */
 void hc_floor_layer_read (HcRecord *record, gpointer item, gpointer user_data);
 void hc_bedding_read (HcRecord *record, gpointer item, gpointer user_data);
 void hc_mesh_read (HcRecord *record, gpointer item, gpointer user_data);

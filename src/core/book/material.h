@@ -22,6 +22,7 @@ G_BEGIN_DECLS
  * @thickness_mm: its usual thickness
  * @conductivity_w_mk: heat it conducts, W/(m·K)
  * @evidence: what stands behind these facts
+ * @source: (nullable): what was published about them
  *
  * A layer of the floor.
  */
@@ -37,6 +38,7 @@ typedef struct
   double thickness_mm;
   double conductivity_w_mk;
   HcEvidence evidence;
+  const HcSource *source;
 } HcFloorLayer;
 
 /**
@@ -51,6 +53,7 @@ typedef struct
  * @depth_mm: the depth usually spread
  * @conductivity_w_mk: heat it conducts, W/(m·K)
  * @evidence: what stands behind these facts
+ * @source: (nullable): what was published about them
  */
 typedef struct
 {
@@ -64,6 +67,7 @@ typedef struct
   double depth_mm;
   double conductivity_w_mk;
   HcEvidence evidence;
+  const HcSource *source;
 } HcBedding;
 
 /**
@@ -78,6 +82,7 @@ typedef struct
  * @free_area: open part of its face, 0 to 1
  * @clogged: what dust and frost leave of that in use, 0 to 1
  * @evidence: what stands behind these facts
+ * @source: (nullable): what was published about them
  */
 typedef struct
 {
@@ -91,6 +96,7 @@ typedef struct
   double free_area;
   double clogged;
   HcEvidence evidence;
+  const HcSource *source;
 } HcMesh;
 
 /**
@@ -105,6 +111,7 @@ typedef struct
  * @bears_snow: whether it bears snow
  * @glass: whether it lets in daylight
  * @evidence: what stands behind these facts
+ * @source: (nullable): what was published about them
  */
 typedef struct
 {
@@ -118,6 +125,7 @@ typedef struct
   gboolean bears_snow;
   gboolean glass;
   HcEvidence evidence;
+  const HcSource *source;
 } HcConstruction;
 
 const char *hc_material_get_name (const char *name);

@@ -8,7 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Private to book/. HcReadItem for an HcPredator. */
+/* Private to book/. HcReadItem for an HcPredator, with an
+ * HcDataContext. */
 void hc_predator_read (HcRecord *record, gpointer item, gpointer user_data);
 
 G_END_DECLS

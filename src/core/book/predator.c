@@ -6,9 +6,9 @@
 
 #include "book/predator.h"
 
+#include "book/book-private.h"
 #include "book/predator-reader.h"
 #include "book/translate.h"
-#include "book/words.h"
 
 /**
  * hc_predator_get_name:
@@ -49,6 +49,7 @@ read_reach (HcRecord *record, HcPredator *predator)
 void
 hc_predator_read (HcRecord *record, gpointer item, gpointer user_data)
 {
+  const HcDataContext *context = user_data;
   HcPredator *predator = item;
 
   predator->id = hc_record_id (record, "id");
@@ -61,6 +62,6 @@ hc_predator_read (HcRecord *record, gpointer item, gpointer user_data)
   predator->gnaws = hc_record_flag (record, "gnaws");
   predator->opens_latches = hc_record_flag (record, "opens_latches");
   read_reach (record, predator);
-  predator->evidence = (HcEvidence) hc_record_choice (record, "basis", hc_evidence_words);
+  predator->evidence = hc_sources_read_grounds (&context->sources, record, &predator->source);
   predator->note = hc_record_maybe_text (record, "note");
 }

@@ -26,6 +26,7 @@ G_BEGIN_DECLS
  * @reach_mm: how far it reaches through a mesh, 0 if it does not
  * @reaches_through_mm: the mesh must be wider than this to be reached through
  * @evidence: what stands behind this
+ * @source: (nullable): what was published about it
  * @note: (nullable): an English sentence; see hc_predator_get_note()
  */
 typedef struct
@@ -44,6 +45,7 @@ typedef struct
   double reach_mm;
   double reaches_through_mm;
   HcEvidence evidence;
+  const HcSource *source;
   const char *note;
 } HcPredator;
 

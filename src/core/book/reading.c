@@ -7,6 +7,7 @@
 #include "book/reading.h"
 
 #include "base/error.h"
+#include "base/json-guard.h"
 #include "book/record.h"
 
 #include <glib/gi18n-lib.h>
@@ -14,47 +15,54 @@
 struct _HcReading
 {
   const char *file;
+  const char *text;
+  gsize length;
   HcKeep *keep;
   JsonParser *parser;
   HcRecord *root;
   GError *fault;
 };
 
-/* Errors of json-glib name the line themselves: "<data>:3:7: …". */
-static void
-parse (HcReading *self, const char *text, gsize length)
-{
-  g_autoptr (GError) error = NULL;
-  JsonNode *root;
+/* A list of rules is short and flat. */
+static const HcJsonGuardLimits limits = { HC_READING_MOST_BYTES, 16, 50000 };
 
-  if (length > HC_READING_MOST_BYTES)
-    {
-      hc_reading_fault (self, NULL, _("the file is larger than 1 MiB; keep it shorter"));
-      return;
-    }
-  if (!json_parser_load_from_data (self->parser, text, (gssize) length, &error))
-    {
-      hc_reading_fault (self, NULL, _("this is not JSON: %s"), error->message);
-      return;
-    }
-  root = json_parser_get_root (self->parser);
-  if (root == NULL || !JSON_NODE_HOLDS_OBJECT (root))
-    hc_reading_fault (self, NULL, _("the file should hold one object in { }"));
-  else
-    self->root = hc_record_new (self, json_node_get_object (root), NULL);
+static gboolean
+parse (HcReading *self, GError **error)
+{
+  return hc_json_guard (self->text, self->length, &limits, error)
+         && json_parser_load_from_data (self->parser, self->text, (gssize) self->length, error);
 }
 
+static void
+open_root (HcReading *self)
+{
+  g_autoptr (GError) error = NULL;
+  JsonNode *root = NULL;
+
+  if (parse (self, &error))
+    root = json_parser_get_root (self->parser);
+  else
+    self->fault = g_error_new (HC_ERROR, HC_ERROR_FILE, "%s: %s", self->file, error->message);
+  if (root != NULL && !JSON_NODE_HOLDS_OBJECT (root))
+    {
+      hc_reading_fault (self, NULL, _("the file should hold one object in { }."));
+      root = NULL;
+    }
+  self->root = hc_record_new (self, root != NULL ? json_node_get_object (root) : NULL, NULL);
+}
+
+/* @file and @text must outlive the reading. */
 HcReading *
 hc_reading_new (const char *file, const char *text, gsize length, HcKeep *keep)
 {
   HcReading *self = g_new0 (HcReading, 1);
 
   self->file = file;
+  self->text = text;
+  self->length = length;
   self->keep = keep;
   self->parser = json_parser_new ();
-  parse (self, text, length);
-  if (self->root == NULL)
-    self->root = hc_record_new (self, NULL, NULL);
+  open_root (self);
   return self;
 }
 
@@ -92,11 +100,25 @@ hc_reading_is_faulty (HcReading *self)
   return self->fault != NULL;
 }
 
-/* The first fault is the one told: later ones often follow from it. */
+static char *
+describe_place (HcReading *self, const char *path)
+{
+  HcTextPlace place;
+
+  if (path == NULL)
+    return g_strdup (self->file);
+  hc_json_locate (self->text, self->length, path, &place);
+  return g_strdup_printf (_("%s: Line %u, column %u: %s"), self->file, place.line, place.column,
+                          path);
+}
+
+/* @path names the member at fault, NULL the whole file. The first fault is the
+ * one told: later ones often follow from it. */
 void
-hc_reading_fault (HcReading *self, const char *place, const char *format, ...)
+hc_reading_fault (HcReading *self, const char *path, const char *format, ...)
 {
   g_autofree char *what = NULL;
+  g_autofree char *where = NULL;
   va_list arguments;
 
   if (self->fault != NULL)
@@ -104,8 +126,6 @@ hc_reading_fault (HcReading *self, const char *place, const char *format, ...)
   va_start (arguments, format);
   what = g_strdup_vprintf (format, arguments);
   va_end (arguments);
-  if (place == NULL)
-    self->fault = g_error_new (HC_ERROR, HC_ERROR_FILE, "%s: %s", self->file, what);
-  else
-    self->fault = g_error_new (HC_ERROR, HC_ERROR_FILE, "%s: %s: %s", self->file, place, what);
+  where = describe_place (self, path);
+  self->fault = g_error_new (HC_ERROR, HC_ERROR_FILE, "%s: %s", where, what);
 }

@@ -26,7 +26,7 @@ gboolean hc_reading_finish (HcReading *self, GError **error);
 HcRecord *hc_reading_get_root (HcReading *self);
 HcKeep *hc_reading_get_keep (HcReading *self);
 gboolean hc_reading_is_faulty (HcReading *self);
-void hc_reading_fault (HcReading *self, const char *place, const char *format,
+void hc_reading_fault (HcReading *self, const char *path, const char *format,
                        ...) G_GNUC_PRINTF (3, 4);
 
 G_END_DECLS

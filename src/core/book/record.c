@@ -38,7 +38,7 @@ find_fault_with_strangers (HcRecord *self)
 
   for (GList *link = members; link != NULL; link = link->next)
     if (!g_ptr_array_find_with_equal_func (self->asked, link->data, g_str_equal, NULL))
-      hc_record_fault (self, link->data, _("nothing is called this here; check the spelling"));
+      hc_record_fault (self, link->data, _("nothing is called this here; check the spelling."));
 }
 
 void
@@ -96,7 +96,7 @@ needed_member_of (HcRecord *self, const char *member)
   JsonNode *node = member_of (self, member);
 
   if (node == NULL)
-    hc_record_fault (self, member, _("this is missing"));
+    hc_record_fault (self, member, _("this is missing."));
   return node;
 }
 
@@ -117,7 +117,7 @@ text_of (HcRecord *self, const char *member, JsonNode *node)
     text = json_node_get_string (node);
   if (text == NULL || *text == '\0')
     {
-      hc_record_fault (self, member, _("this should be a text in quotes"));
+      hc_record_fault (self, member, _("this should be a text in quotes."));
       return NULL;
     }
   return hc_keep_text (hc_reading_get_keep (self->reading), text);
@@ -155,7 +155,7 @@ hc_record_id (HcRecord *self, const char *member)
 
   if (!is_id (id))
     hc_record_fault (self, member,
-                     _("use only small letters a to z, digits, and the signs - _ . here"));
+                     _("use only small letters a to z, digits, and the signs - _ . here."));
   return g_intern_string (id);
 }
 
@@ -172,7 +172,7 @@ number_of (HcRecord *self, const char *member, JsonNode *node, double least, dou
     number = json_node_get_double (node);
   if (number >= least && number <= most)
     return number;
-  hc_record_fault (self, member, _("this should be a number from %.6g to %.6g"), least, most);
+  hc_record_fault (self, member, _("this should be a number from %.6g to %.6g."), least, most);
   return least;
 }
 
@@ -197,7 +197,7 @@ hc_record_whole (HcRecord *self, const char *member, int least, int most)
   double number = hc_record_number (self, member, least, most);
 
   if (number != floor (number))
-    hc_record_fault (self, member, _("this should be a whole number"));
+    hc_record_fault (self, member, _("this should be a whole number."));
   return (int) number;
 }
 
@@ -217,7 +217,7 @@ hc_record_flag (HcRecord *self, const char *member)
     return FALSE;
   if (JSON_NODE_HOLDS_VALUE (node) && json_node_get_value_type (node) == G_TYPE_BOOLEAN)
     return json_node_get_boolean (node);
-  hc_record_fault (self, member, _("this should be true or false"));
+  hc_record_fault (self, member, _("this should be true or false."));
   return FALSE;
 }
 
@@ -230,7 +230,7 @@ find_word (HcRecord *self, const char *member, const char *const *words, const c
     if (g_str_equal (words[i], word))
       return i;
   allowed = g_strjoinv (", ", (char **) words);
-  hc_record_fault (self, member, _("“%s” is not known here; it should be one of: %s"), word,
+  hc_record_fault (self, member, _("“%s” is not known here; it should be one of: %s."), word,
                    allowed);
   return 0;
 }
@@ -259,7 +259,7 @@ array_of (HcRecord *self, const char *member)
 
   if (node == NULL || JSON_NODE_HOLDS_ARRAY (node))
     return node != NULL ? json_node_get_array (node) : NULL;
-  hc_record_fault (self, member, _("this should be a list in [ ]"));
+  hc_record_fault (self, member, _("this should be a list in [ ]."));
   return NULL;
 }
 
@@ -290,7 +290,7 @@ open_node (HcRecord *self, JsonNode *node, char *place)
 
   if (node != NULL && !JSON_NODE_HOLDS_OBJECT (node))
     {
-      hc_reading_fault (self->reading, place, _("this should be an object in { }"));
+      hc_reading_fault (self->reading, place, _("this should be an object in { }."));
       node = NULL;
     }
   return hc_record_new (self->reading, node != NULL ? json_node_get_object (node) : NULL, place);

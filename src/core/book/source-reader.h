@@ -5,10 +5,19 @@
 #pragma once
 
 #include "book/record.h"
+#include "book/source.h"
 
 G_BEGIN_DECLS
 
-/* Private to book/. */
-void hc_source_read (HcRecord *record, gpointer item, gpointer user_data);
+/* Private to book/. The sources listed in a file. */
+typedef struct
+{
+  const HcSource *entries;
+  guint n;
+} HcSources;
+
+void hc_sources_read (HcSources *self, HcRecord *root);
+HcEvidence hc_sources_read_grounds (const HcSources *self, HcRecord *record,
+                                    const HcSource **source);
 
 G_END_DECLS

@@ -1,12 +1,11 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What stands behind a fact, by name, and reading what was published. */
+ * What stands behind a fact, by name. */
 #include "config.h"
 
 #include "book/source.h"
 
-#include "book/source-reader.h"
 #include "book/words.h"
 
 /**
@@ -38,17 +37,4 @@ hc_evidence_from_string (const char *text, HcEvidence *evidence)
     return FALSE;
   *evidence = (HcEvidence) index;
   return TRUE;
-}
-
-/* HcReadItem: one entry of a table of sources. */
-void
-hc_source_read (HcRecord *record, gpointer item, gpointer user_data)
-{
-  HcSource *source = item;
-
-  source->key = g_intern_string (hc_record_text (record, "key"));
-  source->title = hc_record_text (record, "title");
-  source->publisher = hc_record_text (record, "publisher");
-  source->year = hc_record_maybe_whole (record, "year", 1800, 2100, 0);
-  source->where = hc_record_text (record, "where");
 }

@@ -133,7 +133,6 @@ copy_of (HcStandard *self)
   copy->minimum_only = self->minimum_only;
   copy->platforms_count = self->platforms_count;
   copy->sources = self->sources;
-  copy->n_sources = self->n_sources;
   copy->limits = g_memdup2 (self->limits, self->n_limits * sizeof (HcLimit));
   copy->n_limits = self->n_limits;
   copy->demands = g_memdup2 (self->demands, self->n_demands * sizeof (HcDemand));

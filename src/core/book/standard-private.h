@@ -5,6 +5,7 @@
 #pragma once
 
 #include "book/keep.h"
+#include "book/source-reader.h"
 #include "book/standard.h"
 
 G_BEGIN_DECLS
@@ -22,8 +23,7 @@ struct _HcStandard
   const char *about;
   gboolean minimum_only;
   gboolean platforms_count;
-  const HcSource *sources;
-  guint n_sources;
+  HcSources sources;
   HcLimit *limits;
   guint n_limits;
   HcDemand *demands;

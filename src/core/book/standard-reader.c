@@ -7,7 +7,6 @@
 #include "book/standard-reader.h"
 
 #include "book/figure-reader.h"
-#include "book/source-reader.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -18,9 +17,9 @@ static void
 read_format (HcRecord *root)
 {
   if (!g_str_equal (hc_record_text (root, "format"), FORMAT))
-    hc_record_fault (root, "format", _("this should be “%s”"), FORMAT);
+    hc_record_fault (root, "format", _("this should be “%s”."), FORMAT);
   if (hc_record_whole (root, "version", 1, G_MAXINT) > VERSION)
-    hc_record_fault (root, "version", _("this was written for a newer version of the program"));
+    hc_record_fault (root, "version", _("this was written for a newer version of the program."));
 }
 
 static HcStandard *
@@ -45,7 +44,7 @@ read_fallback (HcRecord *root, HcStandard *self, GPtrArray *standards)
   if (fallback != NULL)
     self->fallback = hc_standard_ref (fallback);
   else
-    hc_record_fault (root, "falls_back_to", _("there is no standard “%s”"), id);
+    hc_record_fault (root, "falls_back_to", _("there is no standard “%s”."), id);
 }
 
 static void
@@ -58,10 +57,9 @@ read_head (HcRecord *root, HcStandard *self, GPtrArray *standards)
   self->minimum_only = hc_record_flag (root, "minimum_only");
   self->platforms_count = hc_record_flag (root, "platforms_count");
   if (find_standard (standards, self->id) != NULL)
-    hc_record_fault (root, "id", _("another standard is called “%s” already"), self->id);
+    hc_record_fault (root, "id", _("another standard is called “%s” already."), self->id);
   read_fallback (root, self, standards);
-  self->sources = hc_record_table (root, "sources", sizeof (HcSource), hc_source_read, NULL,
-                                   &self->n_sources);
+  hc_sources_read (&self->sources, root);
 }
 
 static const char **
@@ -78,7 +76,7 @@ static void
 read_figures (HcRecord *root, HcStandard *self, const HcStandardContext *context)
 {
   g_autofree const char **words = words_of_kinds (context);
-  HcFigureContext figures = { self, words };
+  HcFigureContext figures = { self->id, &self->sources, words };
   gconstpointer limits, demands;
 
   limits = hc_record_table (root, "limits", sizeof (HcLimit), hc_limit_read, &figures,
@@ -89,11 +87,13 @@ read_figures (HcRecord *root, HcStandard *self, const HcStandardContext *context
   self->demands = g_memdup2 (demands, self->n_demands * sizeof (HcDemand));
 }
 
+/* Places are those of the file: figures are put in order only later. */
 static void
-check_id (HcRecord *root, GHashTable *ids, const HcFigure *figure)
+fault_at (HcRecord *root, const char *list, guint index, const char *what)
 {
-  if (!g_hash_table_add (ids, (gpointer) figure->id))
-    hc_record_fault (root, NULL, _("two figures are called “%s”"), figure->id);
+  g_autofree char *place = g_strdup_printf ("%s[%u]", list, index);
+
+  hc_record_fault (root, place, "%s", what);
 }
 
 static void
@@ -101,10 +101,12 @@ check_ids (HcRecord *root, const HcStandard *self)
 {
   g_autoptr (GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
 
-  for (guint i = 0; i < self->n_limits; i++)
-    check_id (root, ids, &self->limits[i].figure);
   for (guint i = 0; i < self->n_demands; i++)
-    check_id (root, ids, &self->demands[i].figure);
+    if (!g_hash_table_add (ids, (gpointer) self->demands[i].figure.id))
+      fault_at (root, "demands", i, _("another figure has the same id."));
+  for (guint i = 0; i < self->n_limits; i++)
+    if (!g_hash_table_add (ids, (gpointer) self->limits[i].figure.id))
+      fault_at (root, "limits", i, _("another figure has the same id."));
 }
 
 static void
@@ -119,8 +121,8 @@ check_shares (HcRecord *root, const HcStandard *self)
         continue;
       whole = hc_standard_find_demand_by_id (self, part->share_of);
       if (whole == NULL || whole->share_of != NULL || whole->figure.unit != part->figure.unit)
-        hc_record_fault (root, part->figure.id,
-                         _("share_of should name another demand of this file, in the same unit"));
+        fault_at (root, "demands", i,
+                  _("share_of should name another demand of this file, in the same unit."));
     }
 }
 
@@ -161,25 +163,39 @@ known_demand (GPtrArray *standards, const char *name)
   return NULL;
 }
 
-static void
-check_known (HcRecord *root, const HcFigure *figure, const HcFigure *known)
+static char *
+find_fault_with_measure (const HcFigure *figure, const HcFigure *known)
 {
   if (known == NULL)
-    hc_record_fault (root, figure->id, _("nothing is measured as “%s”; check need and measure"),
-                     figure->name);
-  else if (!units_compare (figure->unit, known->unit))
-    hc_record_fault (root, figure->id, _("%s is not measured in %s but in %s"), figure->name,
-                     hc_figure_unit_to_string (figure->unit),
-                     hc_figure_unit_to_string (known->unit));
+    return g_strdup_printf (_("nothing is measured as “%s”; check need and measure."),
+                            figure->name);
+  if (units_compare (figure->unit, known->unit))
+    return NULL;
+  return g_strdup_printf (_("%s is not measured in %s but in %s."), figure->name,
+                          hc_figure_unit_to_string (figure->unit),
+                          hc_figure_unit_to_string (known->unit));
 }
 
 static void
-check_limit (HcRecord *root, const HcLimit *limit, const HcLimit *known)
+check_limit (HcRecord *root, const HcLimit *limit, guint index, const HcLimit *known)
 {
-  check_known (root, &limit->figure, known != NULL ? &known->figure : NULL);
-  if (known != NULL && known->direction != limit->direction)
-    hc_record_fault (root, limit->figure.id, _("the direction of %s is the other one"),
-                     limit->figure.name);
+  g_autofree char *fault
+      = find_fault_with_measure (&limit->figure, known != NULL ? &known->figure : NULL);
+
+  if (fault != NULL)
+    fault_at (root, "limits", index, fault);
+  else if (known->direction != limit->direction)
+    fault_at (root, "limits", index, _("the direction should be the other one."));
+}
+
+static void
+check_demand (HcRecord *root, const HcDemand *demand, guint index, const HcDemand *known)
+{
+  g_autofree char *fault
+      = find_fault_with_measure (&demand->figure, known != NULL ? &known->figure : NULL);
+
+  if (fault != NULL)
+    fault_at (root, "demands", index, fault);
 }
 
 /* The program's own standards say what is measured, and how. */
@@ -187,13 +203,10 @@ static void
 check_vocabulary (HcRecord *root, const HcStandard *self, GPtrArray *standards)
 {
   for (guint i = 0; i < self->n_limits; i++)
-    check_limit (root, &self->limits[i], known_limit (standards, self->limits[i].figure.name));
+    check_limit (root, &self->limits[i], i, known_limit (standards, self->limits[i].figure.name));
   for (guint i = 0; i < self->n_demands; i++)
-    {
-      const HcDemand *known = known_demand (standards, self->demands[i].figure.name);
-
-      check_known (root, &self->demands[i].figure, known != NULL ? &known->figure : NULL);
-    }
+    check_demand (root, &self->demands[i], i,
+                  known_demand (standards, self->demands[i].figure.name));
 }
 
 static void

@@ -199,7 +199,7 @@ guint
 hc_standard_get_n_sources (const HcStandard *self)
 {
   g_return_val_if_fail (self != NULL, 0);
-  return self->n_sources;
+  return self->sources.n;
 }
 
 /**
@@ -212,6 +212,6 @@ hc_standard_get_n_sources (const HcStandard *self)
 const HcSource *
 hc_standard_get_source (const HcStandard *self, guint index)
 {
-  g_return_val_if_fail (self != NULL && index < self->n_sources, NULL);
-  return &self->sources[index];
+  g_return_val_if_fail (self != NULL && index < self->sources.n, NULL);
+  return &self->sources.entries[index];
 }
