@@ -17,10 +17,6 @@
 #define FULL_PRECISION 0.0
 #define GRID_MM 0.001
 
-/* A corner sharper than 11.5 degrees is cut off where it would reach farther
- * than this many times the offset. */
-#define MITRE_LIMIT 10.0
-
 /* Only used for round joins and caps, of which there are none. */
 #define QUADRANT_SEGMENTS 1
 
@@ -232,11 +228,14 @@ hc_geos_join (const GEOSGeometry *parts)
   return or_empty (try_join (mended, GRID_MM));
 }
 
+/* Moves the edges out, or in when @by_mm is negative, with sharp corners; one that
+ * would reach farther than @most_reach times the distance is cut off there. */
 GEOSGeometry *
 hc_geos_grow (const GEOSGeometry *geometry,
-              double by_mm)
+              double by_mm,
+              double most_reach)
 {
   count_call ();
   return or_empty (GEOSBufferWithStyle_r (get_context (), geometry, by_mm, QUADRANT_SEGMENTS,
-                                          GEOSBUF_CAP_FLAT, GEOSBUF_JOIN_MITRE, MITRE_LIMIT));
+                                          GEOSBUF_CAP_FLAT, GEOSBUF_JOIN_MITRE, most_reach));
 }

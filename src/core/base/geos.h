@@ -27,7 +27,8 @@ GEOSGeometry *hc_geos_overlay (HcOverlay overlay,
                                const GEOSGeometry *b) G_GNUC_WARN_UNUSED_RESULT;
 GEOSGeometry *hc_geos_join (const GEOSGeometry *parts) G_GNUC_WARN_UNUSED_RESULT;
 GEOSGeometry *hc_geos_grow (const GEOSGeometry *geometry,
-                            double by_mm) G_GNUC_WARN_UNUSED_RESULT;
+                            double by_mm,
+                            double most_reach) G_GNUC_WARN_UNUSED_RESULT;
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (GEOSGeometry, hc_geos_free)
 

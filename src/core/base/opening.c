@@ -13,6 +13,11 @@
 /* Eroding a slot by exactly half its width deletes it; a little less keeps it. */
 #define WIDTH_SLACK_MM 1.0
 
+/* How far into a corner a bird reaches, in halves of its width: what a square does
+ * in a square corner, and a little more for walls out of true. A larger reach
+ * would win back wedges and slots too narrow for any bird. */
+#define CORNER_REACH 1.5
+
 /* What offsets out and back may take from a whole floor by rounding. */
 #define ROUNDING_MM2 1.0
 
@@ -43,8 +48,8 @@ open_floor (const GEOSGeometry *geometry,
 
   if (least_width_mm <= WIDTH_SLACK_MM || hc_shape_is_empty (floor))
     return g_steal_pointer (&floor);
-  eroded = hc_geos_grow (geometry, -by_mm);
-  regrown = hc_geos_grow (eroded, by_mm);
+  eroded = hc_geos_grow (geometry, -by_mm, CORNER_REACH);
+  regrown = hc_geos_grow (eroded, by_mm, CORNER_REACH);
   opened = hc_geos_to_shape (regrown);
   return keep_inside (floor, opened);
 }
@@ -55,7 +60,7 @@ open_floor (const GEOSGeometry *geometry,
  * @least_width_mm: how wide a bird needs it, in mm
  *
  * Leaves out all that is narrower than @least_width_mm, forgiving 1 mm. Corners
- * stay sharp: a rectangle keeps its area to the last digit.
+ * of 84 degrees and more stay sharp: a rectangle keeps its area to the last digit.
  *
  * Returns: (transfer full): the part that is wide enough
  */

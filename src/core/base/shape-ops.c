@@ -8,6 +8,9 @@
 
 #include "base/geos.h"
 
+/* Corners sharper than 11 degrees are cut off. */
+#define CORNER_REACH 10.0
+
 static gboolean
 may_overlap (const HcShape *a,
              const HcShape *b)
@@ -108,6 +111,6 @@ hc_shape_grow (HcShape *self,
   if (by_mm == 0 || hc_shape_is_empty (self))
     return hc_shape_ref (self);
   before = hc_geos_from_shape (self);
-  after = hc_geos_grow (before, by_mm);
+  after = hc_geos_grow (before, by_mm, CORNER_REACH);
   return hc_geos_to_shape (after);
 }

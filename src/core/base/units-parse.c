@@ -70,16 +70,18 @@ check_understood (HcMeasureResult result,
                   const char *advice,
                   GError **error)
 {
+  g_autofree char *shown = g_utf8_make_valid (text != NULL ? text : "", -1);
+
   if (result == HC_MEASURE_READ)
     return TRUE;
   if (result == HC_MEASURE_TWO_READINGS)
     g_set_error (error, HC_ERROR, HC_ERROR_TYPED,
                  _ ("“%s” can be read in two ways. Write it without the comma, like 1200 or 1.2."),
-                 text);
+                 shown);
   else
     g_set_error (error, HC_ERROR, HC_ERROR_TYPED,
                  /* Translators: first what was typed, then how to write it. */
-                 _ ("“%s” is not clear. %s"), text != NULL ? text : "", advice);
+                 _ ("“%s” is not clear. %s"), shown, advice);
   return FALSE;
 }
 
