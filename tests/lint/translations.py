@@ -2,19 +2,68 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
 # Every text a keeper reads reaches the translators, and their files are
-# sound. With --write, po/POTFILES.in is brought up to date first.
+# sound. With --write, po/POTFILES.in and po/book-texts.h are brought up to date
+# first.
+import json
 import re
 import sys
 
 from tree import TOP, complaints_of, files_under, report, text_of
 
 LIST = 'po/POTFILES.in'
+BOOK = 'po/book-texts.h'
+BOOK_HEAD = '''/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The texts of the book, for translators. Made from data/ by
+ * tests/lint/translations.py --write; never compiled. */
+'''
+
+# The members of each part of the book that a keeper reads.
+READ = {
+    'birds': ['name', 'egg_colour'],
+    'fittings': ['name', 'why', 'caution'],
+    'materials': ['name'],
+    'predators.json': ['name', 'note'],
+    'standards': ['name', 'about', 'note'],
+}
 MARKED = re.compile(r'\b(?:_|N_|C_|NC_|g_dngettext|ngettext|gettext|g_dpgettext2) ?\(\s*(?:GETTEXT_PACKAGE, ?)?"'
                     r'|translatable="yes"')
 
 
+def quoted(text):
+    return json.dumps(text, ensure_ascii=False)
+
+
+def texts_in(value, members):
+    """The marked texts of one JSON value, in the order they stand in."""
+    if isinstance(value, list):
+        for item in value:
+            yield from texts_in(item, members)
+    elif isinstance(value, dict):
+        for member in members:
+            text, plural = value.get(member), value.get('plural')
+            if text and member == 'name' and plural:
+                yield f'ngettext ({quoted(text)}, {quoted(plural)}, n)'
+            elif text:
+                yield f'N_({quoted(text)})'
+        for item in value.values():
+            yield from texts_in(item, members)
+
+
+def book_texts():
+    lines = {}
+    for folder, members in READ.items():
+        root = f'data/{folder}'
+        paths = [root] if root.endswith('.json') else files_under(root, suffixes=('.json',))
+        for path in paths:
+            lines.update(dict.fromkeys(texts_in(json.loads(text_of(path)), members)))
+    return BOOK_HEAD + '\n'.join(lines) + '\n'
+
+
 def with_texts():
     """The files that hold texts for translation, in order."""
+    yield BOOK
     for path in files_under('data', suffixes=('.desktop.in', '.gschema.xml',
                                               '.metainfo.xml.in', '.mime.xml')):
         yield str(path)
@@ -30,14 +79,21 @@ def difference(listed, wanted):
         yield f'{path} is in {LIST} and holds no texts'
 
 
+def outdated():
+    if text_of(BOOK) != book_texts():
+        yield 'run tests/lint/translations.py --write'
+
+
 wanted = list(with_texts())
 if '--write' in sys.argv:
+    (TOP / BOOK).write_text(book_texts(), encoding='utf-8')
     (TOP / LIST).write_text('\n'.join(wanted) + '\n', encoding='utf-8')
 languages = text_of('po/LINGUAS').split()
 listed = text_of(LIST).split()
 
 report([
     (f'{LIST} lists every file with texts', difference(listed, wanted)),
+    (f'{BOOK} holds the texts of the book', outdated()),
     *((f'the translation into {language} is sound',
        complaints_of('msgfmt', '-c', '-o', '/dev/null', f'po/{language}.po'))
       for language in languages),
