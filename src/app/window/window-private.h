@@ -1,0 +1,55 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What the files of the window share. */
+#pragma once
+
+#include "app/floor/floor-view.h"
+#include "app/flock/flock-page.h"
+#include "app/needs/needs-panel.h"
+#include "app/shelf/shelf.h"
+#include "app/site/site-page.h"
+#include "app/start/start-page.h"
+#include "app/window/strip.h"
+#include "app/window/window.h"
+
+G_BEGIN_DECLS
+
+struct _HcWindow
+{
+  AdwApplicationWindow parent_instance;
+
+  HcDocument *document;
+  HcChecker *checker;
+  GSettings *settings;
+  guint check_tick;
+  guint draft_timer;
+  gboolean closing;
+  gboolean close_after_save;
+
+  AdwToastOverlay *toasts;
+  AdwWindowTitle *title;
+  GtkStack *pages;
+  AdwFlap *tools_flap;
+  AdwFlap *needs_flap;
+  HcStartPage *start_page;
+  HcShelf *shelf;
+  HcFlockPage *flock_page;
+  HcSitePage *site_page;
+  HcNeedsPanel *needs_panel;
+  HcFloorView *floor_view;
+  HcStrip *strip;
+};
+
+void hc_window_class_add_plan_actions (GtkWidgetClass *klass);
+void hc_window_class_add_file_actions (GtkWidgetClass *klass);
+void hc_window_add_plan_actions (HcWindow *self);
+void hc_window_update_actions (HcWindow *self);
+
+void hc_window_watch_drafts (HcWindow *self);
+void hc_window_keep_draft (HcWindow *self);
+void hc_window_ask_nothing (HcWindow *self, const char *heading, const char *body);
+void hc_window_ask_before_closing (HcWindow *self);
+void hc_window_look_at_disk (HcWindow *self);
+
+G_END_DECLS
