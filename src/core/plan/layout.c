@@ -134,11 +134,22 @@ touches (const HcWallValues *wall, const char *corner)
   return g_strcmp0 (wall->from, corner) == 0 || g_strcmp0 (wall->to, corner) == 0;
 }
 
-/* The corner of @wall where the ring enters it, coming from @before. */
-static const char *
-entry_of (const HcWallValues *wall, const HcWallValues *before)
+/**
+ * hc_layout_get_shared_corner:
+ * @before: the wall before in a ring
+ * @wall: a wall
+ *
+ * Returns: (nullable) (transfer none): id of the corner where a ring that
+ *   comes along @before goes on along @wall
+ */
+const char *
+hc_layout_get_shared_corner (const HcWall *before, const HcWall *wall)
 {
-  return touches (before, wall->from) ? wall->from : wall->to;
+  const HcWallValues *values = hc_wall_get (wall);
+
+  if (touches (hc_wall_get (before), values->from))
+    return values->from;
+  return touches (hc_wall_get (before), values->to) ? values->to : NULL;
 }
 
 /**
@@ -163,13 +174,10 @@ hc_layout_get_pen_corners (const HcLayout *layout, const HcPen *pen)
     {
       HcWall *wall = hc_layout_get_wall (layout, walls[i]);
       HcWall *before = hc_layout_get_wall (layout, walls[(i + n - 1) % n]);
-      const char *entry;
       HcPoint point;
 
-      if (wall == NULL || before == NULL)
-        return g_array_set_size (corners, 0);
-      entry = entry_of (hc_wall_get (wall), hc_wall_get (before));
-      if (!touches (hc_wall_get (before), entry) || !find_point (layout, entry, &point))
+      if (wall == NULL || before == NULL
+          || !find_point (layout, hc_layout_get_shared_corner (before, wall), &point))
         return g_array_set_size (corners, 0);
       g_array_append_val (corners, point);
     }

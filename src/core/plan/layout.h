@@ -46,6 +46,7 @@ GArray *hc_layout_get_pen_corners (const HcLayout *layout, const HcPen *pen)
     G_GNUC_WARN_UNUSED_RESULT;
 GArray *hc_layout_get_pen_ring (const HcLayout *layout, const HcPen *pen)
     G_GNUC_WARN_UNUSED_RESULT;
+const char *hc_layout_get_shared_corner (const HcWall *before, const HcWall *wall);
 guint hc_layout_get_pens_beside (const HcLayout *layout, const char *wall, HcPen *beside[2]);
 HcPen *hc_layout_find_pen_at (const HcLayout *layout, HcPoint at);
 

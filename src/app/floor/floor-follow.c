@@ -1,0 +1,323 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Bringing what is on the floor in step with the plan, the check and the selection. */
+#include "config.h"
+
+#include "app/floor/floor-private.h"
+
+#include "words/words.h"
+
+#include <math.h>
+
+/* Lower things first: what is under a bird's feet lies under what is over its
+ * head. */
+enum
+{
+  STOREY_PEN,
+  STOREY_OPENING,
+  STOREY_ON_FLOOR,
+  STOREY_RAISED,
+  STOREY_STANDING,
+  STOREY_ROOST,
+  STOREY_HANGING,
+};
+
+static guint
+storey_of (const HcFittingValues *fitting)
+{
+  switch (fitting->kind)
+    {
+    case HC_FITTING_DROPPINGS_BOARD:
+    case HC_FITTING_FLOOR_HEAT_PAD:
+    case HC_FITTING_DUST_BATH:
+      return STOREY_ON_FLOOR;
+    case HC_FITTING_PLATFORM:
+    case HC_FITTING_RAMP:
+      return STOREY_RAISED;
+    case HC_FITTING_ROOST:
+      return STOREY_ROOST;
+    case HC_FITTING_HEAT_LAMP:
+    case HC_FITTING_HEAT_PLATE:
+      return STOREY_HANGING;
+    default:
+      return STOREY_STANDING;
+    }
+}
+
+typedef struct
+{
+  HcFloor *floor;
+  GHashTable *seen;
+} Following;
+
+static void
+put_in_storey (HcFloor *self, HcFloorItem *item, guint storey)
+{
+  GtkWidget *below = gtk_widget_get_prev_sibling (self->birds);
+
+  while (below != self->ground && hc_floor_item_get_number (HC_FLOOR_ITEM (below)) > storey)
+    below = gtk_widget_get_prev_sibling (below);
+  hc_floor_item_set_number (item, storey);
+  gtk_widget_insert_after (GTK_WIDGET (item), GTK_WIDGET (self), below);
+}
+
+static HcFloorItem *
+item_for (Following *following, HcItemKind kind, gpointer part, HcItemDraw draw, guint storey)
+{
+  HcFloor *self = following->floor;
+  const char *id = hc_part_get_id (part);
+  HcFloorItem *item = g_hash_table_lookup (self->items, id);
+
+  if (item == NULL)
+    {
+      item = hc_floor_item_new (kind, id, draw, self);
+      put_in_storey (self, item, storey);
+      g_hash_table_insert (self->items, (gpointer) hc_floor_item_get_id (item), item);
+    }
+  g_hash_table_add (following->seen, (gpointer) hc_floor_item_get_id (item));
+  return item;
+}
+
+static void
+tell_fitting (HcFloor *self, HcFloorItem *item, HcFitting *fitting)
+{
+  HcUnits units = hc_panel_get_units (HC_PANEL (self));
+  g_autofree char *label = hc_words_fitting (fitting, units);
+  g_autofree char *place = hc_words_fitting_place (self->layout, fitting, units);
+
+  hc_floor_item_tell (item, label, place);
+}
+
+static void
+follow_fitting (Following *following, HcFitting *fitting)
+{
+  const HcFittingValues *values = hc_fitting_get (fitting);
+  HcFloorItem *item = item_for (following, HC_ITEM_FITTING, fitting, hc_floor_draw_fitting,
+                                storey_of (values));
+  HcItemFrame frame = { { values->x_mm, values->y_mm }, values->turn_deg, values->width_mm,
+                        values->depth_mm };
+
+  if (!hc_floor_item_set_part (item, fitting))
+    return;
+  hc_floor_item_set_frame (item, &frame);
+  tell_fitting (following->floor, item, fitting);
+}
+
+static void
+follow_fittings (Following *following, HcParts *fittings)
+{
+  for (guint i = 0; i < fittings->len; i++)
+    follow_fitting (following, fittings->pdata[i]);
+}
+
+/* The clear width along the wall, the wall's thickness across it; never so
+ * thin that it cannot be caught. */
+static HcItemFrame
+opening_frame (HcPoint from, HcPoint to, double thickness_mm, const HcOpeningValues *values)
+{
+  double length_mm = MAX (hc_point_distance_mm (from, to), 1);
+  double share = values->along_mm / length_mm;
+  HcItemFrame frame;
+
+  frame.centre = (HcPoint){ from.x_mm + (to.x_mm - from.x_mm) * share,
+                            from.y_mm + (to.y_mm - from.y_mm) * share };
+  frame.turn_deg = atan2 (to.y_mm - from.y_mm, to.x_mm - from.x_mm) * 180 / G_PI;
+  frame.width_mm = values->width_mm;
+  frame.depth_mm = MAX (thickness_mm, 120);
+  return frame;
+}
+
+static void
+follow_opening (Following *following, HcOpening *opening)
+{
+  HcFloor *self = following->floor;
+  const HcOpeningValues *values = hc_opening_get (opening);
+  HcWall *wall = hc_layout_get_wall (self->layout, values->wall);
+  HcFloorItem *item;
+  HcItemFrame frame;
+  HcPoint from, to;
+  g_autofree char *label = NULL;
+
+  if (wall == NULL || !hc_layout_get_wall_line (self->layout, wall, &from, &to))
+    return;
+  item = item_for (following, HC_ITEM_OPENING, opening, hc_floor_draw_opening, STOREY_OPENING);
+  frame = opening_frame (from, to, hc_wall_get (wall)->thickness_mm, values);
+  hc_floor_item_set_part (item, opening);
+  hc_floor_item_set_frame (item, &frame);
+  label = hc_words_opening (opening, hc_panel_get_units (HC_PANEL (self)));
+  hc_floor_item_tell (item, label, NULL);
+}
+
+static void
+follow_pen (Following *following, HcPen *pen)
+{
+  HcFloor *self = following->floor;
+  HcFloorItem *item
+      = item_for (following, HC_ITEM_PEN, pen, hc_floor_draw_pen, STOREY_PEN);
+  g_autoptr (GArray) ring = hc_layout_get_pen_ring (self->layout, pen);
+  HcBox box = hc_box_around ((const HcPoint *) ring->data, ring->len);
+  HcItemFrame frame = { hc_box_centre (box), 0, MAX (box.width_mm, 1), MAX (box.depth_mm, 1) };
+  g_autofree char *label = hc_words_pen (pen, ring, hc_panel_get_units (HC_PANEL (self)));
+
+  hc_floor_item_set_part (item, pen);
+  hc_floor_item_set_frame (item, &frame);
+  hc_floor_item_tell (item, label, NULL);
+}
+
+static gboolean
+is_gone (gpointer id, gpointer item, gpointer seen)
+{
+  if (g_hash_table_contains (seen, id))
+    return FALSE;
+  gtk_widget_unparent (item);
+  return TRUE;
+}
+
+static gboolean
+same_pen_ground (HcPen *before, HcPen *now)
+{
+  HcPenValues values = *hc_pen_get (now);
+  g_autoptr (HcPen) as_before = NULL;
+
+  values.fittings = hc_pen_get (before)->fittings;
+  as_before = hc_pen_with (before, &values);
+  return as_before == before;
+}
+
+static gboolean
+same_ground (HcLayout *before, HcLayout *now)
+{
+  const HcLayoutValues *a, *b;
+
+  if (before == NULL || now == NULL)
+    return FALSE;
+  a = hc_layout_get (before);
+  b = hc_layout_get (now);
+  if (a->corners != b->corners || a->walls != b->walls || a->openings != b->openings
+      || a->pens->len != b->pens->len)
+    return FALSE;
+  for (guint i = 0; i < a->pens->len; i++)
+    if (a->pens->pdata[i] != b->pens->pdata[i]
+        && !same_pen_ground (a->pens->pdata[i], b->pens->pdata[i]))
+      return FALSE;
+  return TRUE;
+}
+
+static void
+follow_layout (HcFloor *self)
+{
+  const HcLayoutValues *layout = hc_layout_get (self->layout);
+  g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
+  Following following = { self, seen };
+
+  for (guint i = 0; i < layout->pens->len; i++)
+    {
+      HcPen *pen = layout->pens->pdata[i];
+
+      follow_pen (&following, pen);
+      follow_fittings (&following, hc_pen_get (pen)->fittings);
+    }
+  follow_fittings (&following, layout->loose);
+  for (guint i = 0; i < layout->openings->len; i++)
+    follow_opening (&following, layout->openings->pdata[i]);
+  g_hash_table_foreach_remove (self->items, is_gone, seen);
+}
+
+/**
+ * hc_floor_follow_plan: (skip)
+ * @self: the floor
+ *
+ * Gives every pen, opening and fitting its item, takes away those that are
+ * gone, and has drawn again only what changed.
+ */
+void
+hc_floor_follow_plan (HcFloor *self)
+{
+  HcLayout *layout = hc_plan_get_layout (hc_panel_get_plan (HC_PANEL (self)));
+  g_autoptr (HcLayout) before = g_steal_pointer (&self->layout);
+
+  self->layout = hc_layout_ref (layout);
+  if (before == layout)
+    return;
+  if (!same_ground (before, layout))
+    gtk_widget_queue_draw (self->ground);
+  follow_layout (self);
+  hc_floor_follow_handles (self);
+  gtk_widget_queue_draw (self->marks);
+  gtk_widget_queue_allocate (GTK_WIDGET (self));
+}
+
+/**
+ * hc_floor_follow_check: (skip)
+ * @self: the floor
+ *
+ * Marks what findings name and puts the birds on their places.
+ */
+void
+hc_floor_follow_check (HcFloor *self)
+{
+  HcCheck *check = hc_panel_get_check (HC_PANEL (self));
+  GHashTableIter at;
+  gpointer id, item;
+
+  if (check == NULL)
+    return;
+  g_hash_table_iter_init (&at, self->items);
+  while (g_hash_table_iter_next (&at, &id, &item))
+    hc_floor_item_set_level (item, hc_check_get_part_level (check, id));
+  gtk_widget_queue_draw (self->birds);
+}
+
+/**
+ * hc_floor_follow_selection: (skip)
+ * @self: the floor
+ */
+void
+hc_floor_follow_selection (HcFloor *self)
+{
+  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+  GHashTableIter at;
+  gpointer id, item;
+
+  g_hash_table_iter_init (&at, self->items);
+  while (g_hash_table_iter_next (&at, &id, &item))
+    hc_floor_item_set_selected (item, hc_document_is_selected (document, id));
+  hc_floor_follow_handles (self);
+  gtk_widget_queue_draw (self->marks);
+}
+
+/* A box round the frame, however it is turned. */
+static HcBox
+box_round (const HcItemFrame *frame)
+{
+  double turn = frame->turn_deg * G_PI / 180;
+  double reach_x = (fabs (cos (turn)) * frame->width_mm + fabs (sin (turn)) * frame->depth_mm) / 2;
+  double reach_y = (fabs (sin (turn)) * frame->width_mm + fabs (cos (turn)) * frame->depth_mm) / 2;
+
+  return (HcBox){ frame->centre.x_mm - reach_x, frame->centre.y_mm - reach_y, 2 * reach_x,
+                  2 * reach_y };
+}
+
+/**
+ * hc_floor_get_extents: (skip)
+ * @self: the floor
+ *
+ * Returns: a box round all there is
+ */
+HcBox
+hc_floor_get_extents (HcFloor *self)
+{
+  GHashTableIter at;
+  gpointer item;
+  HcBox box = hc_box_empty ();
+
+  g_hash_table_iter_init (&at, self->items);
+  while (g_hash_table_iter_next (&at, NULL, &item))
+    {
+      const HcItemFrame *frame = hc_floor_item_get_frame (item);
+
+      box = hc_box_join (box, box_round (frame));
+    }
+  return hc_box_is_empty (box) ? (HcBox){ 0, 0, 4000, 3000 } : box;
+}

@@ -1,0 +1,263 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Something on the floor that can be chosen. */
+#include "config.h"
+
+#include "app/floor/floor-item.h"
+
+#include "app/floor/floor.h"
+
+#include <math.h>
+
+/* Room round an item for its outline, its level mark and its shadow. */
+#define MARGIN_PX 14.0
+
+struct _HcFloorItem
+{
+  GtkWidget parent_instance;
+
+  HcItemKind kind;
+  char *id;
+  guint number;
+  gpointer part;
+  HcItemFrame frame;
+  HcItemDraw draw;
+  gpointer floor;
+  HcLevel level;
+  gboolean selected;
+};
+
+G_DEFINE_FINAL_TYPE (HcFloorItem, hc_floor_item, GTK_TYPE_WIDGET)
+
+HcItemKind
+hc_floor_item_get_kind (HcFloorItem *self)
+{
+  return self->kind;
+}
+
+const char *
+hc_floor_item_get_id (HcFloorItem *self)
+{
+  return self->id;
+}
+
+guint
+hc_floor_item_get_number (HcFloorItem *self)
+{
+  return self->number;
+}
+
+void
+hc_floor_item_set_number (HcFloorItem *self, guint number)
+{
+  self->number = number;
+}
+
+gpointer
+hc_floor_item_get_part (HcFloorItem *self)
+{
+  return self->part;
+}
+
+/**
+ * hc_floor_item_set_part:
+ * @self: an item
+ * @part: the part of the plan it shows now
+ *
+ * Returns: whether it is another one than before
+ */
+gboolean
+hc_floor_item_set_part (HcFloorItem *self, gpointer part)
+{
+  if (self->part == part)
+    return FALSE;
+  g_clear_pointer (&self->part, hc_part_unref);
+  self->part = hc_part_ref (part);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+  return TRUE;
+}
+
+const HcItemFrame *
+hc_floor_item_get_frame (HcFloorItem *self)
+{
+  return &self->frame;
+}
+
+void
+hc_floor_item_set_frame (HcFloorItem *self, const HcItemFrame *frame)
+{
+  hc_floor_item_move (self, frame);
+  gtk_widget_queue_allocate (GTK_WIDGET (self->floor));
+}
+
+/**
+ * hc_floor_item_move:
+ * @self: an item
+ * @frame: where it is
+ *
+ * Like hc_floor_item_set_frame() while the floor is being laid out.
+ */
+void
+hc_floor_item_move (HcFloorItem *self, const HcItemFrame *frame)
+{
+  if (frame->width_mm != self->frame.width_mm || frame->depth_mm != self->frame.depth_mm)
+    gtk_widget_queue_draw (GTK_WIDGET (self));
+  self->frame = *frame;
+}
+
+static GskTransform *
+transform_of (HcFloorItem *self, double width_px, double depth_px)
+{
+  double x, y;
+  GskTransform *transform;
+
+  hc_view_to_px (hc_floor_get_view (self->floor), self->frame.centre, &x, &y);
+  transform = gsk_transform_translate (NULL, &GRAPHENE_POINT_INIT ((float) x, (float) y));
+  transform = gsk_transform_rotate (transform, (float) self->frame.turn_deg);
+  return gsk_transform_translate (
+      transform, &GRAPHENE_POINT_INIT ((float) (-width_px / 2), (float) (-depth_px / 2)));
+}
+
+/**
+ * hc_floor_item_place:
+ * @self: an item
+ *
+ * Puts it where the view shows it. Called while the floor is laid out.
+ */
+void
+hc_floor_item_place (HcFloorItem *self)
+{
+  double scale = hc_floor_get_view (self->floor)->scale;
+  int width = MAX ((int) ceil (self->frame.width_mm * scale), 6);
+  int depth = MAX ((int) ceil (self->frame.depth_mm * scale), 6);
+  int least;
+
+  gtk_widget_measure (GTK_WIDGET (self), GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL,
+                      NULL);
+  gtk_widget_allocate (GTK_WIDGET (self), width, depth, -1, transform_of (self, width, depth));
+}
+
+gboolean
+hc_floor_item_is_selected (HcFloorItem *self)
+{
+  return self->selected;
+}
+
+void
+hc_floor_item_set_selected (HcFloorItem *self, gboolean selected)
+{
+  if (self->selected == selected)
+    return;
+  self->selected = selected;
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_SELECTED, selected,
+                               -1);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+void
+hc_floor_item_set_level (HcFloorItem *self, HcLevel level)
+{
+  if (self->level == level)
+    return;
+  self->level = level;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+HcLevel
+hc_floor_item_get_level (HcFloorItem *self)
+{
+  return self->level;
+}
+
+/**
+ * hc_floor_item_tell:
+ * @self: an item
+ * @label: what it is, for a screen reader and the tooltip
+ * @description: (nullable): where it is and what is wrong with it
+ */
+void
+hc_floor_item_tell (HcFloorItem *self, const char *label, const char *description)
+{
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label,
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                  description != NULL ? description : "", -1);
+}
+
+static void
+hc_floor_item_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+{
+  HcFloorItem *self = HC_FLOOR_ITEM (widget);
+  double scale = hc_floor_get_view (self->floor)->scale;
+  float width = (float) gtk_widget_get_width (widget);
+  float depth = (float) gtk_widget_get_height (widget);
+  graphene_rect_t bounds;
+  HcInk ink = { 0 };
+
+  graphene_rect_init (&bounds, (float) -MARGIN_PX, (float) -MARGIN_PX,
+                      width + 2 * (float) MARGIN_PX, depth + 2 * (float) MARGIN_PX);
+  ink.cr = gtk_snapshot_append_cairo (snapshot, &bounds);
+  cairo_translate (ink.cr, width / 2, depth / 2);
+  cairo_scale (ink.cr, scale, scale);
+  ink.palette = hc_floor_get_palette (self->floor);
+  ink.scale = scale;
+  self->draw (&ink, self, self->floor);
+  cairo_destroy (ink.cr);
+}
+
+static void
+hc_floor_item_finalize (GObject *object)
+{
+  HcFloorItem *self = HC_FLOOR_ITEM (object);
+
+  g_clear_pointer (&self->part, hc_part_unref);
+  g_free (self->id);
+  G_OBJECT_CLASS (hc_floor_item_parent_class)->finalize (object);
+}
+
+static gboolean
+hc_floor_item_grab_focus (GtkWidget *widget)
+{
+  gtk_root_set_focus (gtk_widget_get_root (widget), widget);
+  return TRUE;
+}
+
+static void
+focus_changed (GtkWidget *widget)
+{
+  gtk_widget_queue_draw (widget);
+  if (gtk_widget_has_focus (widget))
+    hc_floor_item_focused (HC_FLOOR_ITEM (widget)->floor, HC_FLOOR_ITEM (widget));
+}
+
+static void
+hc_floor_item_class_init (HcFloorItemClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->finalize = hc_floor_item_finalize;
+  widget_class->snapshot = hc_floor_item_snapshot;
+  widget_class->grab_focus = hc_floor_item_grab_focus;
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_BUTTON);
+  gtk_widget_class_set_css_name (widget_class, "flooritem");
+}
+
+static void
+hc_floor_item_init (HcFloorItem *self)
+{
+  self->level = HC_LEVEL_PLENTY;
+  gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
+  g_signal_connect (self, "notify::has-focus", G_CALLBACK (focus_changed), NULL);
+}
+
+HcFloorItem *
+hc_floor_item_new (HcItemKind kind, const char *id, HcItemDraw draw, gpointer floor)
+{
+  HcFloorItem *self = g_object_new (HC_TYPE_FLOOR_ITEM, NULL);
+
+  self->kind = kind;
+  self->id = g_strdup (id);
+  self->draw = draw;
+  self->floor = floor;
+  return self;
+}

@@ -1,0 +1,303 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The pointer on the floor: choosing, dragging, panning, zooming. */
+#include "config.h"
+
+#include "app/floor/floor-private.h"
+
+#include "app/floor/floor-drag.h"
+
+#define ZOOM_STEP 1.15
+#define PAN_STEP_PX 60.0
+
+/**
+ * hc_floor_item_at: (skip)
+ * @self: the floor
+ * @x_px: a place on it
+ * @y_px: a place on it
+ *
+ * Returns: (nullable) (transfer none): the topmost thing there
+ */
+HcFloorItem *
+hc_floor_item_at (HcFloor *self, double x_px, double y_px)
+{
+  GtkWidget *picked = gtk_widget_pick (GTK_WIDGET (self), x_px, y_px, GTK_PICK_DEFAULT);
+  HcFloorItem *item;
+  HcPoint at = hc_view_to_mm (&self->view, x_px, y_px);
+
+  if (picked == NULL || !HC_IS_FLOOR_ITEM (picked))
+    return NULL;
+  item = HC_FLOOR_ITEM (picked);
+  if (hc_floor_item_get_kind (item) == HC_ITEM_PEN)
+    {
+      HcPen *pen = hc_layout_find_pen_at (self->layout, at);
+
+      return pen != NULL ? hc_floor_get_item (self, hc_pen_get_id (pen)) : NULL;
+    }
+  return item;
+}
+
+static void
+choose (HcFloor *self, HcFloorItem *item, gboolean add)
+{
+  static const char *const none[] = { NULL };
+  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+  const char *const *before = hc_document_get_selection (document);
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+  g_auto (GStrv) ids = NULL;
+  const char *id = item != NULL ? hc_floor_item_get_id (item) : NULL;
+
+  if (item == NULL)
+    {
+      if (!add)
+        hc_document_select (document, none);
+      return;
+    }
+  for (guint i = 0; add && before[i] != NULL; i++)
+    if (!g_str_equal (before[i], id))
+      g_strv_builder_add (builder, before[i]);
+  if (!add || !hc_document_is_selected (document, id))
+    g_strv_builder_add (builder, id);
+  ids = g_strv_builder_end (builder);
+  hc_document_select (document, (const char *const *) ids);
+}
+
+static void
+pressed (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
+{
+  GdkModifierType state
+      = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (gesture));
+  HcFloorItem *item = hc_floor_item_at (self, x, y);
+  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+  gboolean handle = item != NULL && hc_floor_item_get_kind (item) == HC_ITEM_HANDLE;
+  gboolean add = (state & (GDK_SHIFT_MASK | GDK_CONTROL_MASK)) != 0;
+
+  if (document == NULL)
+    return;
+  gtk_widget_grab_focus (item != NULL ? GTK_WIDGET (item) : GTK_WIDGET (self));
+  if (!handle && self->tool == HC_TOOL_CHOOSE
+      && (add || item == NULL || !hc_document_is_selected (document, hc_floor_item_get_id (item))))
+    choose (self, item, add);
+  g_clear_pointer (&self->drag, hc_floor_drag_free);
+  self->drag = hc_floor_drag_new (self, item, hc_view_to_mm (&self->view, x, y));
+  if (item == NULL && add)
+    self->drag->kind = HC_DRAG_BAND;
+}
+
+static void
+pan_to (HcFloor *self, double by_x, double by_y)
+{
+  HcView view = hc_view_panned (&self->drag->view, by_x, by_y);
+
+  hc_floor_set_view (self, &view);
+}
+
+static void
+preview (HcFloor *self)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (HcPlan) plan = hc_floor_drag_get_plan (self, self->drag, &error);
+
+  gtk_widget_queue_draw (self->marks);
+  if (plan != NULL)
+    hc_document_preview (hc_panel_get_document (HC_PANEL (self)), plan);
+}
+
+static void
+moved (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
+{
+  GdkModifierType state
+      = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (gesture));
+  HcFloorDrag *drag = self->drag;
+  double x, y;
+
+  if (drag == NULL || !gtk_gesture_drag_get_start_point (gesture, &x, &y))
+    return;
+  if (!drag->claimed)
+    {
+      if (!gtk_drag_check_threshold (GTK_WIDGET (self), 0, 0, (int) by_x, (int) by_y))
+        return;
+      drag->claimed = TRUE;
+      gtk_gesture_set_state (GTK_GESTURE (gesture), GTK_EVENT_SEQUENCE_CLAIMED);
+    }
+  drag->to = hc_view_to_mm (&drag->view, x + by_x, y + by_y);
+  drag->free = (state & GDK_CONTROL_MASK) != 0;
+  drag->even = (state & GDK_SHIFT_MASK) != 0;
+  if (drag->kind == HC_DRAG_PAN)
+    pan_to (self, by_x, by_y);
+  else if (drag->kind == HC_DRAG_BAND)
+    gtk_widget_queue_draw (self->marks);
+  else
+    preview (self);
+}
+
+static gboolean
+in_band (const HcFloorDrag *drag, HcPoint at)
+{
+  HcPoint ends[2] = { drag->from, drag->to };
+
+  return hc_box_contains_point (hc_box_around (ends, 2), at);
+}
+
+static void
+choose_band (HcFloor *self)
+{
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+  g_auto (GStrv) ids = NULL;
+  GHashTableIter at;
+  gpointer id, item;
+
+  g_hash_table_iter_init (&at, self->items);
+  while (g_hash_table_iter_next (&at, &id, &item))
+    if (hc_floor_item_get_kind (item) == HC_ITEM_FITTING
+        && in_band (self->drag, hc_floor_item_get_frame (item)->centre))
+      g_strv_builder_add (builder, id);
+  ids = g_strv_builder_end (builder);
+  hc_document_select (hc_panel_get_document (HC_PANEL (self)), (const char *const *) ids);
+}
+
+static void
+say_why_not (HcFloor *self)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (HcPlan) plan = hc_floor_drag_get_plan (self, self->drag, &error);
+
+  if (plan == NULL)
+    hc_panel_say (HC_PANEL (self), error->message);
+}
+
+static void
+released (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
+{
+  g_autoptr (HcFloorDrag) drag = NULL;
+  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+
+  if (self->drag == NULL)
+    return;
+  if (self->drag->claimed)
+    {
+      if (self->drag->kind == HC_DRAG_BAND)
+        choose_band (self);
+      else if (self->drag->kind != HC_DRAG_PAN)
+        say_why_not (self);
+      if (hc_document_is_previewing (document))
+        hc_document_commit_preview (document, hc_floor_drag_get_label (self->drag));
+      if (self->drag->kind == HC_DRAG_NEW_PEN)
+        {
+          hc_floor_set_tool (self, HC_TOOL_CHOOSE);
+          hc_floor_show_part (self, self->drag->new_ids[0]);
+        }
+    }
+  drag = g_steal_pointer (&self->drag);
+  gtk_widget_queue_draw (self->marks);
+}
+
+/**
+ * hc_floor_cancel_drag: (skip)
+ * @self: the floor
+ *
+ * Puts all back as it was before the drag began.
+ */
+void
+hc_floor_cancel_drag (HcFloor *self)
+{
+  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+
+  if (document != NULL && hc_document_is_previewing (document))
+    hc_document_cancel_preview (document);
+  g_clear_pointer (&self->drag, hc_floor_drag_free);
+  gtk_widget_queue_draw (self->marks);
+}
+
+static void
+cancelled (GtkGesture *gesture, GdkEventSequence *sequence, HcFloor *self)
+{
+  hc_floor_cancel_drag (self);
+}
+
+static void
+panning_began (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
+{
+  g_clear_pointer (&self->drag, hc_floor_drag_free);
+  self->drag = hc_floor_drag_new (self, NULL, hc_view_to_mm (&self->view, x, y));
+  self->drag->kind = HC_DRAG_PAN;
+}
+
+static gboolean
+scrolled (GtkEventControllerScroll *controller, double by_x, double by_y, HcFloor *self)
+{
+  GdkModifierType state
+      = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (controller));
+  HcView view;
+
+  if (state & GDK_CONTROL_MASK || !(state & GDK_SHIFT_MASK))
+    view = hc_view_zoomed (&self->view, by_y > 0 ? 1 / ZOOM_STEP : ZOOM_STEP, self->pointer_x,
+                           self->pointer_y);
+  else
+    view = hc_view_panned (&self->view, -(by_x + by_y) * PAN_STEP_PX, 0);
+  hc_floor_set_view (self, &view);
+  return GDK_EVENT_STOP;
+}
+
+static void
+pointer_moved (GtkEventControllerMotion *controller, double x, double y, HcFloor *self)
+{
+  self->pointer_x = x;
+  self->pointer_y = y;
+}
+
+static void
+pinch_began (GtkGesture *gesture, GdkEventSequence *sequence, HcFloor *self)
+{
+  self->pinch_from = self->view;
+}
+
+static void
+pinched (GtkGestureZoom *gesture, double factor, HcFloor *self)
+{
+  double x, y;
+  HcView view;
+
+  if (!gtk_gesture_get_bounding_box_center (GTK_GESTURE (gesture), &x, &y))
+    return;
+  view = hc_view_zoomed (&self->pinch_from, factor, x, y);
+  hc_floor_set_view (self, &view);
+}
+
+static void
+add_drag (HcFloor *self, guint button, GCallback began)
+{
+  GtkGesture *drag = gtk_gesture_drag_new ();
+
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (drag), button);
+  g_signal_connect (drag, "drag-begin", began, self);
+  g_signal_connect (drag, "drag-update", G_CALLBACK (moved), self);
+  g_signal_connect (drag, "drag-end", G_CALLBACK (released), self);
+  g_signal_connect (drag, "cancel", G_CALLBACK (cancelled), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
+}
+
+/**
+ * hc_floor_add_gestures: (skip)
+ * @self: the floor
+ */
+void
+hc_floor_add_gestures (HcFloor *self)
+{
+  GtkEventController *scroll
+      = gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES
+                                         | GTK_EVENT_CONTROLLER_SCROLL_DISCRETE);
+  GtkEventController *motion = gtk_event_controller_motion_new ();
+  GtkGesture *zoom = gtk_gesture_zoom_new ();
+
+  add_drag (self, GDK_BUTTON_PRIMARY, G_CALLBACK (pressed));
+  add_drag (self, GDK_BUTTON_MIDDLE, G_CALLBACK (panning_began));
+  g_signal_connect (scroll, "scroll", G_CALLBACK (scrolled), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), scroll);
+  g_signal_connect (motion, "motion", G_CALLBACK (pointer_moved), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), motion);
+  g_signal_connect (zoom, "begin", G_CALLBACK (pinch_began), self);
+  g_signal_connect (zoom, "scale-changed", G_CALLBACK (pinched), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (zoom));
+}

@@ -1,0 +1,286 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The floor itself: its layers, its view, and laying it out. */
+#include "config.h"
+
+#include "app/floor/floor-private.h"
+
+#define FIT_MARGIN_PX 64
+
+G_DEFINE_FINAL_TYPE (HcFloor, hc_floor, HC_TYPE_PANEL)
+
+const HcView *
+hc_floor_get_view (HcFloor *self)
+{
+  return &self->view;
+}
+
+const HcPalette *
+hc_floor_get_palette (HcFloor *self)
+{
+  return hc_palette_get (self->dark ? HC_PALETTE_DARK : HC_PALETTE_LIGHT);
+}
+
+static void
+redraw_all (HcFloor *self)
+{
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
+
+  for (; child != NULL; child = gtk_widget_get_next_sibling (child))
+    gtk_widget_queue_draw (child);
+}
+
+/**
+ * hc_floor_set_view:
+ * @self: the floor
+ * @view: what part of it to look at
+ */
+void
+hc_floor_set_view (HcFloor *self, const HcView *view)
+{
+  gboolean zoomed = self->view.scale != view->scale;
+
+  if (hc_view_equal (&self->view, view))
+    return;
+  self->view = *view;
+  if (zoomed)
+    redraw_all (self);
+  gtk_widget_queue_draw (self->ground);
+  gtk_widget_queue_draw (self->birds);
+  gtk_widget_queue_draw (self->marks);
+  gtk_widget_queue_allocate (GTK_WIDGET (self));
+}
+
+/**
+ * hc_floor_fit:
+ * @self: the floor
+ *
+ * Shows all of the plan.
+ */
+void
+hc_floor_fit (HcFloor *self)
+{
+  HcView view = hc_view_fit (hc_floor_get_extents (self), gtk_widget_get_width (GTK_WIDGET (self)),
+                             gtk_widget_get_height (GTK_WIDGET (self)), FIT_MARGIN_PX);
+
+  hc_floor_set_view (self, &view);
+}
+
+void
+hc_floor_zoom (HcFloor *self, double factor)
+{
+  HcView view = hc_view_zoomed (&self->view, factor, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
+                                gtk_widget_get_height (GTK_WIDGET (self)) / 2.0);
+
+  hc_floor_set_view (self, &view);
+}
+
+HcFloorItem *
+hc_floor_get_item (HcFloor *self, const char *id)
+{
+  return g_hash_table_lookup (self->items, id);
+}
+
+/**
+ * hc_floor_show_part:
+ * @self: the floor
+ * @id: id of a pen, fitting or opening
+ *
+ * Selects it, brings it into sight and gives it the focus.
+ */
+void
+hc_floor_show_part (HcFloor *self, const char *id)
+{
+  const char *const ids[] = { id, NULL };
+  HcFloorItem *item = hc_floor_get_item (self, id);
+  double x, y;
+
+  if (item == NULL)
+    return;
+  hc_view_to_px (&self->view, hc_floor_item_get_frame (item)->centre, &x, &y);
+  if (x < 0 || y < 0 || x > gtk_widget_get_width (GTK_WIDGET (self))
+      || y > gtk_widget_get_height (GTK_WIDGET (self)))
+    hc_floor_fit (self);
+  hc_document_select (hc_panel_get_document (HC_PANEL (self)), ids);
+  gtk_widget_grab_focus (GTK_WIDGET (item));
+}
+
+HcFloorTool
+hc_floor_get_tool (HcFloor *self)
+{
+  return self->tool;
+}
+
+void
+hc_floor_set_tool (HcFloor *self, HcFloorTool tool)
+{
+  self->tool = tool;
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (self),
+                                   tool == HC_TOOL_CHOOSE ? "default" : "crosshair");
+}
+
+/**
+ * hc_floor_item_focused: (skip)
+ * @self: the floor
+ * @item: the item the focus moved to by keys
+ */
+void
+hc_floor_item_focused (HcFloor *self, HcFloorItem *item)
+{
+  const char *const ids[] = { hc_floor_item_get_id (item), NULL };
+  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+
+  if (document == NULL || hc_floor_item_get_kind (item) == HC_ITEM_HANDLE
+      || hc_document_is_selected (document, ids[0]))
+    return;
+  hc_document_select (document, ids);
+}
+
+static void
+hc_floor_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
+                  int *natural, int *minimum_baseline, int *natural_baseline)
+{
+  *minimum = 120;
+  *natural = 600;
+  *minimum_baseline = *natural_baseline = -1;
+}
+
+static void
+place_items (HcFloor *self)
+{
+  GHashTableIter at;
+  gpointer item;
+
+  g_hash_table_iter_init (&at, self->items);
+  while (g_hash_table_iter_next (&at, NULL, &item))
+    hc_floor_item_place (item);
+  hc_floor_place_handles (self);
+}
+
+static void
+place_layer (GtkWidget *layer, int width, int height)
+{
+  int least;
+
+  gtk_widget_measure (layer, GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL, NULL);
+  gtk_widget_allocate (layer, width, height, -1, NULL);
+}
+
+static void
+hc_floor_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  HcFloor *self = HC_FLOOR (widget);
+
+  if (!self->fitted && self->layout != NULL)
+    {
+      self->view = hc_view_fit (hc_floor_get_extents (self), width, height, FIT_MARGIN_PX);
+      self->fitted = TRUE;
+    }
+  place_layer (self->ground, width, height);
+  place_layer (self->birds, width, height);
+  place_layer (self->marks, width, height);
+  place_items (self);
+}
+
+static void
+hc_floor_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+{
+  HcColour paper = hc_palette_get_colour (hc_floor_get_palette (HC_FLOOR (widget)),
+                                          HC_PAINT_PAPER);
+  GdkRGBA colour = { (float) paper.red, (float) paper.green, (float) paper.blue, 1 };
+  int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
+
+  gtk_snapshot_append_color (snapshot, &colour,
+                             &GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
+  gtk_snapshot_push_clip (snapshot, &GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
+  GTK_WIDGET_CLASS (hc_floor_parent_class)->snapshot (widget, snapshot);
+  gtk_snapshot_pop (snapshot);
+}
+
+static void
+follow_dark (HcFloor *self)
+{
+  self->dark = adw_style_manager_get_dark (adw_style_manager_get_default ());
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+  redraw_all (self);
+}
+
+static void
+hc_floor_plan_changed (HcPanel *panel)
+{
+  hc_floor_follow_plan (HC_FLOOR (panel));
+}
+
+static void
+hc_floor_checked (HcPanel *panel)
+{
+  hc_floor_follow_check (HC_FLOOR (panel));
+}
+
+static void
+hc_floor_selection_changed (HcPanel *panel)
+{
+  hc_floor_follow_selection (HC_FLOOR (panel));
+}
+
+static void
+hc_floor_dispose (GObject *object)
+{
+  HcFloor *self = HC_FLOOR (object);
+  GtkWidget *child;
+
+  g_clear_pointer (&self->items, g_hash_table_unref);
+  g_clear_pointer (&self->handles, g_ptr_array_unref);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_widget_unparent (child);
+  g_clear_pointer (&self->layout, hc_layout_unref);
+  g_clear_pointer (&self->drag, hc_floor_drag_free);
+  G_OBJECT_CLASS (hc_floor_parent_class)->dispose (object);
+}
+
+static void
+hc_floor_class_init (HcFloorClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+  HcPanelClass *panel_class = HC_PANEL_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = hc_floor_dispose;
+  widget_class->measure = hc_floor_measure;
+  widget_class->size_allocate = hc_floor_size_allocate;
+  widget_class->snapshot = hc_floor_snapshot;
+  panel_class->plan_changed = hc_floor_plan_changed;
+  panel_class->checked = hc_floor_checked;
+  panel_class->selection_changed = hc_floor_selection_changed;
+  gtk_widget_class_set_css_name (widget_class, "floor");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
+  hc_floor_class_add_actions (widget_class);
+}
+
+static GtkWidget *
+add_layer (HcFloor *self, HcFloorLayerDraw draw)
+{
+  GtkWidget *layer = hc_floor_layer_new (draw, self);
+
+  gtk_widget_set_parent (layer, GTK_WIDGET (self));
+  return layer;
+}
+
+static void
+hc_floor_init (HcFloor *self)
+{
+  gtk_widget_set_layout_manager (GTK_WIDGET (self), NULL);
+  gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
+  gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
+  self->view.scale = 0.1;
+  self->items = g_hash_table_new (g_str_hash, g_str_equal);
+  self->handles = g_ptr_array_new ();
+  self->ground = add_layer (self, hc_floor_draw_ground);
+  self->birds = add_layer (self, hc_floor_draw_birds);
+  self->marks = add_layer (self, hc_floor_draw_marks);
+  hc_floor_add_gestures (self);
+  hc_floor_add_drop (self);
+  follow_dark (self);
+  g_signal_connect_object (adw_style_manager_get_default (), "notify::dark",
+                           G_CALLBACK (follow_dark), self, G_CONNECT_SWAPPED);
+}
