@@ -144,12 +144,12 @@ nearest_wall (const HcLayout *layout, HcPoint at, double *along_mm)
 
       if (!hc_layout_get_wall_line (layout, walls->pdata[i], &from, &to))
         continue;
-      distance_mm = hc_point_distance_to_segment (at, from, to);
+      distance_mm = hc_point_distance_to_line (at, from, to);
       if (distance_mm >= nearest_mm)
         continue;
       nearest_mm = distance_mm;
       nearest = walls->pdata[i];
-      *along_mm = hc_point_along (at, from, to);
+      *along_mm = hc_point_along (at, from, to) * hc_point_distance (from, to);
     }
   return nearest;
 }
