@@ -40,9 +40,14 @@ hc_lines_touch (HcPoint a,
                 HcPoint c,
                 HcPoint d)
 {
-  int a_side = side_of (a, c, d), b_side = side_of (b, c, d);
-  int c_side = side_of (c, a, b), d_side = side_of (d, a, b);
+  int a_side, b_side, c_side, d_side;
 
+  if (!hc_lines_may_touch (a, b, c, d, 0))
+    return FALSE;
+  a_side = side_of (a, c, d);
+  b_side = side_of (b, c, d);
+  c_side = side_of (c, a, b);
+  d_side = side_of (d, a, b);
   if (a_side * b_side < 0 && c_side * d_side < 0)
     return TRUE;
   return (a_side == 0 && lies_between (a, c, d)) || (b_side == 0 && lies_between (b, c, d))

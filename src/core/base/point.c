@@ -37,20 +37,6 @@ hc_point_free (HcPoint *self)
 }
 
 /**
- * hc_point: (skip)
- * @x_mm: along the width, in mm
- * @y_mm: along the depth, in mm
- *
- * Returns: the point, not rounded
- */
-HcPoint
-hc_point (double x_mm,
-          double y_mm)
-{
-  return (HcPoint){ x_mm, y_mm };
-}
-
-/**
  * hc_point_rounded: (skip)
  * @p: a point
  *
@@ -60,78 +46,6 @@ HcPoint
 hc_point_rounded (HcPoint p)
 {
   return (HcPoint){ hc_mm (p.x_mm), hc_mm (p.y_mm) };
-}
-
-/**
- * hc_point_equal: (skip)
- * @a: a point
- * @b: another
- *
- * Returns: whether both coordinates are the same to the last digit
- */
-gboolean
-hc_point_equal (HcPoint a,
-                HcPoint b)
-{
-  return a.x_mm == b.x_mm && a.y_mm == b.y_mm;
-}
-
-/**
- * hc_point_add: (skip)
- * @a: a point
- * @b: a way
- *
- * Returns: where @b leads from @a
- */
-HcPoint
-hc_point_add (HcPoint a,
-              HcPoint b)
-{
-  return (HcPoint){ a.x_mm + b.x_mm, a.y_mm + b.y_mm };
-}
-
-/**
- * hc_point_subtract: (skip)
- * @a: a point
- * @b: another
- *
- * Returns: the way from @b to @a
- */
-HcPoint
-hc_point_subtract (HcPoint a,
-                   HcPoint b)
-{
-  return (HcPoint){ a.x_mm - b.x_mm, a.y_mm - b.y_mm };
-}
-
-/**
- * hc_point_scale: (skip)
- * @p: a way
- * @factor: how many times as long
- *
- * Returns: the way made longer or shorter
- */
-HcPoint
-hc_point_scale (HcPoint p,
-                double factor)
-{
-  return (HcPoint){ p.x_mm * factor, p.y_mm * factor };
-}
-
-/**
- * hc_point_between: (skip)
- * @a: where the line starts
- * @b: where it ends
- * @part: 0 for @a, 1 for @b, 0.5 for the middle
- *
- * Returns: the point that part of the way along
- */
-HcPoint
-hc_point_between (HcPoint a,
-                  HcPoint b,
-                  double part)
-{
-  return (HcPoint){ a.x_mm + (b.x_mm - a.x_mm) * part, a.y_mm + (b.y_mm - a.y_mm) * part };
 }
 
 /* Quarter turns are exact, so that a turned box still has square corners. */
@@ -226,35 +140,6 @@ hc_point_distance (HcPoint a,
                    HcPoint b)
 {
   return hypot (a.x_mm - b.x_mm, a.y_mm - b.y_mm);
-}
-
-/**
- * hc_point_dot: (skip)
- * @a: a way
- * @b: another
- *
- * Returns: their scalar product, in mm²
- */
-double
-hc_point_dot (HcPoint a,
-              HcPoint b)
-{
-  return a.x_mm * b.x_mm + a.y_mm * b.y_mm;
-}
-
-/**
- * hc_point_cross: (skip)
- * @a: a way
- * @b: another
- *
- * Returns: the area they span, in mm²; positive when @b is turned from @a
- *   towards the y axis
- */
-double
-hc_point_cross (HcPoint a,
-                HcPoint b)
-{
-  return a.x_mm * b.y_mm - a.y_mm * b.x_mm;
 }
 
 /**

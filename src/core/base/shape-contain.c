@@ -9,6 +9,8 @@
 #include "base/shape-line.h"
 #include "base/shape-private.h"
 
+#include <math.h>
+
 /* The corners of a shape, to look up; a corner leads to itself in the shape. */
 typedef GHashTable CornerTable;
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (CornerTable, g_hash_table_unref)
@@ -17,8 +19,9 @@ static guint
 hash_corner (gconstpointer corner)
 {
   const HcPoint *p = corner;
+  gint64 x = llround (p->x_mm * 1000), y = llround (p->y_mm * 1000);
 
-  return g_double_hash (&p->x_mm) * 31 + g_double_hash (&p->y_mm);
+  return (guint) (x * 73856093 ^ y * 19349663);
 }
 
 static gboolean
@@ -58,8 +61,8 @@ has_corner_deep_inside (const HcShape *shape,
   HcPoint a, b;
 
   while (hc_edge_walk_next (&walk, &a, &b))
-    if (!g_hash_table_contains (shared, &a) && hc_shape_contains_point (within, a)
-        && hc_shape_distance_to_edge_mm (within, a) > HC_SHAPE_TOUCH_MM)
+    if (!g_hash_table_contains (shared, &a) && hc_shape_is_inside_rings (within, a)
+        && !hc_shape_is_on_edge (within, a))
       return TRUE;
   return FALSE;
 }

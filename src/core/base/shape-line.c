@@ -33,7 +33,8 @@ find_cuts (const HcShape *shape,
 
   g_array_append_val (cuts, part);
   while (hc_edge_walk_next (&walk, &c, &d))
-    if (hc_lines_cross_at (a, b, c, d, &part))
+    if (hc_lines_may_touch (a, b, c, d, HC_SHAPE_TOUCH_MM)
+        && hc_lines_cross_at (a, b, c, d, &part))
       g_array_append_val (cuts, part);
   part = 1;
   g_array_append_val (cuts, part);

@@ -50,6 +50,11 @@ void hc_shape_builder_add_ring (HcShapeBuilder *self,
                                 guint n_points);
 HcShape *hc_shape_builder_end (HcShapeBuilder *self) G_GNUC_WARN_UNUSED_RESULT;
 
+gboolean hc_shape_is_inside_rings (const HcShape *shape,
+                                   HcPoint p);
+gboolean hc_shape_is_on_edge (const HcShape *shape,
+                              HcPoint p);
+
 /* Walks the edges of all rings: `for (HcEdgeWalk w = …; hc_edge_walk_next (&w, &a, &b);)` */
 typedef struct
 {

@@ -12,9 +12,10 @@
 #include "base/shape-ops.h"
 #include "base/shape-private.h"
 
-static gboolean
-is_inside_rings (const HcShape *shape,
-                 HcPoint p)
+/* Tells inside from outside; a point on an edge may be told either way. */
+gboolean
+hc_shape_is_inside_rings (const HcShape *shape,
+                          HcPoint p)
 {
   gboolean inside = FALSE;
 
@@ -23,6 +24,21 @@ is_inside_rings (const HcShape *shape,
                                 p))
       inside = !inside;
   return inside;
+}
+
+/* Tells whether a point is within HC_SHAPE_TOUCH_MM of an edge. */
+gboolean
+hc_shape_is_on_edge (const HcShape *shape,
+                     HcPoint p)
+{
+  HcEdgeWalk walk = hc_edge_walk (shape);
+  HcPoint a, b;
+
+  while (hc_edge_walk_next (&walk, &a, &b))
+    if (hc_lines_may_touch (a, b, p, p, HC_SHAPE_TOUCH_MM)
+        && hc_point_distance_to_line (p, a, b) <= HC_SHAPE_TOUCH_MM)
+      return TRUE;
+  return FALSE;
 }
 
 /**
@@ -40,7 +56,7 @@ hc_shape_contains_point (const HcShape *self,
 
   if (!hc_box_contains_point (hc_box_grow (self->bounds, HC_SHAPE_TOUCH_MM), p))
     return FALSE;
-  return is_inside_rings (self, p) || hc_shape_distance_to_edge_mm (self, p) <= HC_SHAPE_TOUCH_MM;
+  return hc_shape_is_inside_rings (self, p) || hc_shape_is_on_edge (self, p);
 }
 
 static gboolean
@@ -62,7 +78,7 @@ holds_a_part_of (const HcShape *self,
                  const HcShape *other)
 {
   for (guint i = 0; i < other->n_rings; i++)
-    if (is_inside_rings (self, other->points[other->rings[i].start]))
+    if (hc_shape_is_inside_rings (self, other->points[other->rings[i].start]))
       return TRUE;
   return FALSE;
 }
