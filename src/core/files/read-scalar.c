@@ -41,8 +41,10 @@ read_flag (HcReader *self,
 {
   HcJsonKind kind = self->json->values[value].kind;
 
+  if (kind != HC_JSON_TRUE && kind != HC_JSON_FALSE)
+    return FALSE;
   *flag = kind == HC_JSON_TRUE;
-  return kind == HC_JSON_TRUE || kind == HC_JSON_FALSE;
+  return TRUE;
 }
 
 static guint
@@ -91,9 +93,12 @@ read_word (HcReader *self,
            const char *const *words,
            int *index)
 {
-  for (*index = 0; words[*index] != NULL; (*index)++)
-    if (hc_json_text_is (self->json, value, words[*index]))
-      return TRUE;
+  for (int i = 0; words[i] != NULL; i++)
+    if (hc_json_text_is (self->json, value, words[i]))
+      {
+        *index = i;
+        return TRUE;
+      }
   return FALSE;
 }
 
@@ -139,7 +144,8 @@ read_kind (HcReader *self,
  * @member: its row: a number, count, flag, date, word or text
  * @at: where the member is kept
  *
- * Returns: whether the value is of the row's kind; the error is set when not
+ * Returns: whether the value is of the row's kind; if not, the error is set and
+ *   the member is left as it is
  */
 gboolean
 hc_reader_read_scalar (HcReader *self,

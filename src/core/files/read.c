@@ -75,7 +75,8 @@ fail_fault (HcReader *reader,
   guint value;
 
   hc_json_text_find (reader->json, fault->path, &value);
-  return hc_reader_fail (reader, value, sentence);
+  return fault->member != NULL ? hc_reader_fail_allowed (reader, value, sentence)
+                               : hc_reader_fail (reader, value, sentence);
 }
 
 /* The innermost part of a list that @path leads through, or what it leads to. */

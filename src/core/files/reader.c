@@ -11,6 +11,8 @@
 
 #include <glib/gi18n-lib.h>
 
+#define LONGEST_QUOTE 40
+
 void
 hc_reader_init (HcReader *self,
                 HcJsonText *json,
@@ -57,6 +59,45 @@ hc_reader_fail (HcReader *self,
   return FALSE;
 }
 
+/* The number, word or short text that stands there, to be shown. */
+static char *
+quote_value (const HcReader *self,
+             guint value)
+{
+  const HcJsonValue *found = &self->json->values[value];
+  gsize length = found->end - found->start;
+
+  if (found->kind == HC_JSON_LIST || found->kind == HC_JSON_OBJECT || length == 0
+      || length > LONGEST_QUOTE)
+    return NULL;
+  return g_strndup (self->json->text + found->start, length);
+}
+
+/**
+ * hc_reader_fail_allowed: (skip)
+ * @self: a reader
+ * @value: where it is
+ * @allowed: what is allowed there
+ *
+ * Fails as hc_reader_fail() does, and quotes what stands there.
+ *
+ * Returns: %FALSE, for the caller to hand on
+ */
+gboolean
+hc_reader_fail_allowed (HcReader *self,
+                        guint value,
+                        const char *allowed)
+{
+  g_autofree char *found = quote_value (self, value);
+  g_autofree char *sentence = NULL;
+
+  if (found == NULL)
+    return hc_reader_fail (self, value, allowed);
+  /* Translators: what is allowed, then what the file says. */
+  sentence = g_strdup_printf (_("%s It says %s now."), allowed, found);
+  return hc_reader_fail (self, value, sentence);
+}
+
 static HcFaultKind
 fault_of_kind (HcMemberKind kind)
 {
@@ -92,9 +133,9 @@ hc_reader_fail_member (HcReader *self,
                        guint value,
                        const HcMember *member)
 {
-  g_autofree char *sentence = describe_allowed (member);
+  g_autofree char *allowed = describe_allowed (member);
 
-  return hc_reader_fail (self, value, sentence);
+  return hc_reader_fail_allowed (self, value, allowed);
 }
 
 gboolean

@@ -29,6 +29,9 @@ void hc_reader_clear (HcReader *self);
 gboolean hc_reader_fail (HcReader *self,
                          guint value,
                          const char *sentence);
+gboolean hc_reader_fail_allowed (HcReader *self,
+                                 guint value,
+                                 const char *allowed);
 gboolean hc_reader_fail_member (HcReader *self,
                                 guint value,
                                 const HcMember *member);
