@@ -129,36 +129,11 @@ move_fittings (HcFloorDrag *drag, GError **error)
   return hc_plan_move_fittings (drag->start, ids, snap.by, error);
 }
 
-/* The wall nearest to the pointer, and how far along it the pointer is. */
-static HcWall *
-nearest_wall (const HcLayout *layout, HcPoint at, double *along_mm)
-{
-  HcParts *walls = hc_layout_get (layout)->walls;
-  double nearest_mm = G_MAXDOUBLE;
-  HcWall *nearest = NULL;
-
-  for (guint i = 0; i < walls->len; i++)
-    {
-      HcPoint from, to;
-      double distance_mm;
-
-      if (!hc_layout_get_wall_line (layout, walls->pdata[i], &from, &to))
-        continue;
-      distance_mm = hc_point_distance_to_line (at, from, to);
-      if (distance_mm >= nearest_mm)
-        continue;
-      nearest_mm = distance_mm;
-      nearest = walls->pdata[i];
-      *along_mm = hc_point_along (at, from, to) * hc_point_distance (from, to);
-    }
-  return nearest;
-}
-
 static HcPlan *
 slide_opening (HcFloorDrag *drag, GError **error)
 {
   double along_mm = 0;
-  HcWall *wall = nearest_wall (hc_plan_get_layout (drag->start), drag->to, &along_mm);
+  HcWall *wall = hc_layout_find_nearest_wall (hc_plan_get_layout (drag->start), drag->to, &along_mm);
 
   if (drag->even)
     along_mm = round (along_mm / EVEN_MM) * EVEN_MM;

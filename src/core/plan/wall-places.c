@@ -147,3 +147,35 @@ hc_layout_find_place_in_wall (const HcLayout *layout, const char *opening,
   *along_mm = CLAMP (nearest, least, MAX (most, least));
   return TRUE;
 }
+
+/**
+ * hc_layout_find_nearest_wall:
+ * @layout: a layout
+ * @at: a place on the floor
+ * @along_mm: (out): how far along the wall, from its start, @at lies
+ *
+ * Returns: (nullable) (transfer none): the wall nearest to @at
+ */
+HcWall *
+hc_layout_find_nearest_wall (const HcLayout *layout, HcPoint at, double *along_mm)
+{
+  HcParts *walls = hc_layout_get (layout)->walls;
+  double nearest_mm = G_MAXDOUBLE;
+  HcWall *nearest = NULL;
+
+  for (guint i = 0; i < walls->len; i++)
+    {
+      HcPoint from, to;
+      double distance_mm;
+
+      if (!hc_layout_get_wall_line (layout, walls->pdata[i], &from, &to))
+        continue;
+      distance_mm = hc_point_distance_to_line (at, from, to);
+      if (distance_mm >= nearest_mm)
+        continue;
+      nearest_mm = distance_mm;
+      nearest = walls->pdata[i];
+      *along_mm = hc_point_along (at, from, to) * hc_point_distance (from, to);
+    }
+  return nearest;
+}
