@@ -6,9 +6,12 @@
 
 #include "app/floor/floor-private.h"
 
+#include "drawing/wall-outline.h"
 #include "words/words.h"
 
 #include <math.h>
+
+#define LEAST_CATCH_MM 120.0
 
 /* Lower things first: what is under a bird's feet lies under what is over its
  * head. */
@@ -114,17 +117,16 @@ follow_fittings (Following *following, HcParts *fittings)
 /* The clear width along the wall, the wall's thickness across it; never so
  * thin that it cannot be caught. */
 static HcItemFrame
-opening_frame (HcPoint from, HcPoint to, double thickness_mm, const HcOpeningValues *values)
+opening_frame (const HcWallFaces *faces, const HcOpeningValues *values)
 {
-  double length_mm = MAX (hc_point_distance_mm (from, to), 1);
-  double share = values->along_mm / length_mm;
+  HcPoint way = hc_point_subtract (faces->to, faces->from);
   HcItemFrame frame;
 
-  frame.centre = (HcPoint){ from.x_mm + (to.x_mm - from.x_mm) * share,
-                            from.y_mm + (to.y_mm - from.y_mm) * share };
-  frame.turn_deg = atan2 (to.y_mm - from.y_mm, to.x_mm - from.x_mm) * 180 / G_PI;
+  frame.centre
+      = hc_wall_faces_at (faces, values->along_mm, (faces->inner_mm + faces->outer_mm) / 2);
+  frame.turn_deg = atan2 (way.y_mm, way.x_mm) * 180 / G_PI;
   frame.width_mm = values->width_mm;
-  frame.depth_mm = MAX (thickness_mm, 120);
+  frame.depth_mm = MAX (fabs (faces->outer_mm - faces->inner_mm), LEAST_CATCH_MM);
   return frame;
 }
 
@@ -136,13 +138,13 @@ follow_opening (Following *following, HcOpening *opening)
   HcWall *wall = hc_layout_get_wall (self->layout, values->wall);
   HcFloorItem *item;
   HcItemFrame frame;
-  HcPoint from, to;
+  HcWallFaces faces;
   g_autofree char *label = NULL;
 
-  if (wall == NULL || !hc_layout_get_wall_line (self->layout, wall, &from, &to))
+  if (wall == NULL || !hc_wall_faces (self->layout, wall, &faces))
     return;
   item = item_for (following, HC_ITEM_OPENING, opening, hc_floor_draw_opening, STOREY_OPENING);
-  frame = opening_frame (from, to, hc_wall_get (wall)->thickness_mm, values);
+  frame = opening_frame (&faces, values);
   hc_floor_item_set_part (item, opening);
   hc_floor_item_set_frame (item, &frame);
   label = hc_words_opening (opening, hc_panel_get_units (HC_PANEL (self)));
