@@ -146,9 +146,9 @@ static const struct
   { "win.condition('night')", { "<Alt>2" } },
   { "win.condition('shut-in')", { "<Alt>3" } },
   { "win.close", { "<Control>w" } },
-  { "floor.zoom-in", { "<Control>plus", "<Control>equal" } },
-  { "floor.zoom-out", { "<Control>minus" } },
-  { "floor.zoom-fit", { "<Control>0" } },
+  { "win.zoom-in", { "<Control>plus", "<Control>equal" } },
+  { "win.zoom-out", { "<Control>minus" } },
+  { "win.zoom-fit", { "<Control>0" } },
 };
 
 static void

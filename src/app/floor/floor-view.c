@@ -1,24 +1,80 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The floor: the house to scale, with its fittings and birds. */
+ * The floor with its zoom buttons and the properties of what is selected. */
 #include "config.h"
 
 #include "app/floor/floor-view.h"
 
+#include "app/properties/properties.h"
+
+#define ZOOM_STEP 1.25
+
 struct _HcFloorView
 {
   HcPanel parent_instance;
+
+  HcFloor *floor;
+  HcProperties *properties;
 };
 
 G_DEFINE_FINAL_TYPE (HcFloorView, hc_floor_view, HC_TYPE_PANEL)
 
+/**
+ * hc_floor_view_get_floor:
+ * @self: the view
+ *
+ * Returns: (transfer none): the floor in it
+ */
+HcFloor *
+hc_floor_view_get_floor (HcFloorView *self)
+{
+  g_return_val_if_fail (HC_IS_FLOOR_VIEW (self), NULL);
+  return self->floor;
+}
+
+static void
+zoom_in (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  hc_floor_zoom (HC_FLOOR_VIEW (widget)->floor, ZOOM_STEP);
+}
+
+static void
+zoom_out (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  hc_floor_zoom (HC_FLOOR_VIEW (widget)->floor, 1 / ZOOM_STEP);
+}
+
+static void
+zoom_fit (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  hc_floor_fit (HC_FLOOR_VIEW (widget)->floor);
+}
+
+static gboolean
+hc_floor_view_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (HC_FLOOR_VIEW (widget)->floor));
+}
+
 static void
 hc_floor_view_class_init (HcFloorViewClass *klass)
 {
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  g_type_ensure (HC_TYPE_FLOOR);
+  g_type_ensure (HC_TYPE_PROPERTIES);
+  widget_class->grab_focus = hc_floor_view_grab_focus;
+  gtk_widget_class_install_action (widget_class, "floorview.zoom-in", NULL, zoom_in);
+  gtk_widget_class_install_action (widget_class, "floorview.zoom-out", NULL, zoom_out);
+  gtk_widget_class_install_action (widget_class, "floorview.zoom-fit", NULL, zoom_fit);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/floor-view.ui");
+  gtk_widget_class_bind_template_child (widget_class, HcFloorView, floor);
+  gtk_widget_class_bind_template_child (widget_class, HcFloorView, properties);
 }
 
 static void
 hc_floor_view_init (HcFloorView *self)
 {
+  gtk_widget_init_template (GTK_WIDGET (self));
 }

@@ -70,6 +70,15 @@ change_units (GSimpleAction *action, GVariant *state, gpointer data)
                        NULL);
 }
 
+/* Keys for the floor's own actions that work wherever the focus is. */
+static void
+act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  g_autofree char *action = g_strconcat ("floorview.", name + strlen ("win."), NULL);
+
+  gtk_widget_activate_action (GTK_WIDGET (HC_WINDOW (widget)->floor_view), action, NULL);
+}
+
 static const GActionEntry stateful[] = {
   { "condition", NULL, "s", "'day'", change_condition },
   { "feet", NULL, NULL, "false", change_units },
@@ -140,6 +149,9 @@ hc_window_class_add_plan_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.undo", NULL, undo);
   gtk_widget_class_install_action (klass, "win.redo", NULL, redo);
   gtk_widget_class_install_action (klass, "win.close", NULL, close_window);
+  gtk_widget_class_install_action (klass, "win.zoom-in", NULL, act_on_floor);
+  gtk_widget_class_install_action (klass, "win.zoom-out", NULL, act_on_floor);
+  gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.rules", NULL, show_rules);
   gtk_widget_class_install_action (klass, "win.rules-figure", "s", show_rules);
 }
