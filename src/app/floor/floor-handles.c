@@ -121,7 +121,8 @@ hc_floor_follow_handles (HcFloor *self)
   if (handles_are_still (self, only))
     return;
   remove_handles (self);
-  g_set_str (&self->handled, only);
+  g_free (self->handled);
+  self->handled = g_strdup (only);
   self->handled_sides = hc_floor_count_sides (self, only);
   if (only == NULL || hc_document_is_read_only (hc_panel_get_document (HC_PANEL (self))))
     return;

@@ -4,7 +4,7 @@
  * What the files of the floor share. */
 #pragma once
 
-#include "app/floor/floor-layer.h"
+#include "app/floor/floor-sheet.h"
 #include "app/floor/floor.h"
 
 G_BEGIN_DECLS
@@ -52,7 +52,7 @@ void hc_floor_class_add_actions (GtkWidgetClass *klass);
 void hc_floor_add_drop (HcFloor *self);
 HcFloorItem *hc_floor_item_at (HcFloor *self, double x_px, double y_px);
 
-/* Drawing of the layers. */
+/* Drawing of the sheets. */
 void hc_floor_draw_ground (const HcInk *ink, gpointer floor);
 void hc_floor_draw_birds (const HcInk *ink, gpointer floor);
 void hc_floor_draw_marks (const HcInk *ink, gpointer floor);

@@ -159,12 +159,12 @@ place_items (HcFloor *self)
 }
 
 static void
-place_layer (GtkWidget *layer, int width, int height)
+place_sheet (GtkWidget *sheet, int width, int height)
 {
   int least;
 
-  gtk_widget_measure (layer, GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL, NULL);
-  gtk_widget_allocate (layer, width, height, -1, NULL);
+  gtk_widget_measure (sheet, GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL, NULL);
+  gtk_widget_allocate (sheet, width, height, -1, NULL);
 }
 
 static void
@@ -177,9 +177,9 @@ hc_floor_size_allocate (GtkWidget *widget, int width, int height, int baseline)
       self->view = hc_view_fit (hc_floor_get_extents (self), width, height, FIT_MARGIN_PX);
       self->fitted = TRUE;
     }
-  place_layer (self->ground, width, height);
-  place_layer (self->birds, width, height);
-  place_layer (self->marks, width, height);
+  place_sheet (self->ground, width, height);
+  place_sheet (self->birds, width, height);
+  place_sheet (self->marks, width, height);
   place_items (self);
 }
 
@@ -232,6 +232,7 @@ hc_floor_dispose (GObject *object)
 
   g_clear_pointer (&self->items, g_hash_table_unref);
   g_clear_pointer (&self->handles, g_ptr_array_unref);
+  g_clear_pointer (&self->handled, g_free);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   g_clear_pointer (&self->layout, hc_layout_unref);
@@ -258,12 +259,12 @@ hc_floor_class_init (HcFloorClass *klass)
 }
 
 static GtkWidget *
-add_layer (HcFloor *self, HcFloorLayerDraw draw)
+add_sheet (HcFloor *self, HcFloorSheetDraw draw)
 {
-  GtkWidget *layer = hc_floor_layer_new (draw, self);
+  GtkWidget *sheet = hc_floor_sheet_new (draw, self);
 
-  gtk_widget_set_parent (layer, GTK_WIDGET (self));
-  return layer;
+  gtk_widget_set_parent (sheet, GTK_WIDGET (self));
+  return sheet;
 }
 
 static void
@@ -275,9 +276,9 @@ hc_floor_init (HcFloor *self)
   self->view.scale = 0.1;
   self->items = g_hash_table_new (g_str_hash, g_str_equal);
   self->handles = g_ptr_array_new ();
-  self->ground = add_layer (self, hc_floor_draw_ground);
-  self->birds = add_layer (self, hc_floor_draw_birds);
-  self->marks = add_layer (self, hc_floor_draw_marks);
+  self->ground = add_sheet (self, hc_floor_draw_ground);
+  self->birds = add_sheet (self, hc_floor_draw_birds);
+  self->marks = add_sheet (self, hc_floor_draw_marks);
   hc_floor_add_gestures (self);
   hc_floor_add_drop (self);
   follow_dark (self);

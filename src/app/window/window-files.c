@@ -185,11 +185,8 @@ save_chosen (GtkNativeDialog *chooser, int response, HcWindow *self)
 static char *
 suggested_name (HcWindow *self, const char *suffix)
 {
-  g_autofree char *title = NULL;
+  g_autofree char *title = hc_window_get_plan_title (self);
 
-  g_object_get (self->document, "title", &title, NULL);
-  if (title == NULL || *title == '\0')
-    g_set_str (&title, _("Unnamed plan"));
   g_strdelimit (title, "/\\", '-');
   return g_strconcat (title, suffix, NULL);
 }

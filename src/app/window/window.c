@@ -67,17 +67,30 @@ check_next_frame (HcWindow *self)
         = gtk_widget_add_tick_callback (GTK_WIDGET (self), check_on_tick, NULL, NULL);
 }
 
+/**
+ * hc_window_get_plan_title: (skip)
+ * @self: a window with a plan
+ *
+ * Returns: (transfer full): the plan's title, or a name for one without
+ */
+char *
+hc_window_get_plan_title (HcWindow *self)
+{
+  g_autofree char *title = NULL;
+
+  g_object_get (self->document, "title", &title, NULL);
+  return title != NULL && *title != '\0' ? g_steal_pointer (&title)
+                                         : g_strdup (_("Unnamed plan"));
+}
+
 static void
 update_title (HcWindow *self)
 {
-  g_autofree char *title = NULL;
+  g_autofree char *title = hc_window_get_plan_title (self);
   GFile *file = hc_document_get_file (self->document);
   g_autofree char *name = file != NULL ? g_file_get_basename (file) : NULL;
   const char *state = name != NULL ? name : _("not saved yet");
 
-  g_object_get (self->document, "title", &title, NULL);
-  if (title == NULL || *title == '\0')
-    g_set_str (&title, _("Unnamed plan"));
   adw_window_title_set_title (self->title, title);
   if (hc_document_is_read_only (self->document))
     state = _("from a newer version, to look at only");

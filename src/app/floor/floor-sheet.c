@@ -1,27 +1,27 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * One layer of the floor. */
+ * One sheet of the floor. */
 #include "config.h"
 
-#include "app/floor/floor-layer.h"
+#include "app/floor/floor-sheet.h"
 
 #include "app/floor/floor.h"
 
-struct _HcFloorLayer
+struct _HcFloorSheet
 {
   GtkWidget parent_instance;
 
-  HcFloorLayerDraw draw;
+  HcFloorSheetDraw draw;
   gpointer floor;
 };
 
-G_DEFINE_FINAL_TYPE (HcFloorLayer, hc_floor_layer, GTK_TYPE_WIDGET)
+G_DEFINE_FINAL_TYPE (HcFloorSheet, hc_floor_sheet, GTK_TYPE_WIDGET)
 
 static void
-hc_floor_layer_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+hc_floor_sheet_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
-  HcFloorLayer *self = HC_FLOOR_LAYER (widget);
+  HcFloorSheet *self = HC_FLOOR_SHEET (widget);
   const HcView *view = hc_floor_get_view (self->floor);
   graphene_rect_t bounds;
   HcInk ink = { 0 };
@@ -38,23 +38,23 @@ hc_floor_layer_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 }
 
 static void
-hc_floor_layer_class_init (HcFloorLayerClass *klass)
+hc_floor_sheet_class_init (HcFloorSheetClass *klass)
 {
-  GTK_WIDGET_CLASS (klass)->snapshot = hc_floor_layer_snapshot;
+  GTK_WIDGET_CLASS (klass)->snapshot = hc_floor_sheet_snapshot;
   gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass),
                                         GTK_ACCESSIBLE_ROLE_PRESENTATION);
 }
 
 static void
-hc_floor_layer_init (HcFloorLayer *self)
+hc_floor_sheet_init (HcFloorSheet *self)
 {
   gtk_widget_set_can_target (GTK_WIDGET (self), FALSE);
 }
 
 GtkWidget *
-hc_floor_layer_new (HcFloorLayerDraw draw, gpointer floor)
+hc_floor_sheet_new (HcFloorSheetDraw draw, gpointer floor)
 {
-  HcFloorLayer *self = g_object_new (HC_TYPE_FLOOR_LAYER, NULL);
+  HcFloorSheet *self = g_object_new (HC_TYPE_FLOOR_SHEET, NULL);
 
   self->draw = draw;
   self->floor = floor;

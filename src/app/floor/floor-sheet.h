@@ -1,0 +1,26 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One sheet of the floor: drawn with cairo, kept until it changes. */
+#pragma once
+
+#include "drawing/ink.h"
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+#define HC_TYPE_FLOOR_SHEET (hc_floor_sheet_get_type ())
+/**
+ * HcFloorSheet:
+ *
+ * GTK keeps what a widget drew until it is asked to draw again, so what seldom
+ * changes has a sheet of its own and is not drawn while something is dragged.
+ */
+G_DECLARE_FINAL_TYPE (HcFloorSheet, hc_floor_sheet, HC, FLOOR_SHEET, GtkWidget)
+
+typedef void (*HcFloorSheetDraw) (const HcInk *ink, gpointer floor);
+
+GtkWidget *hc_floor_sheet_new (HcFloorSheetDraw draw, gpointer floor);
+
+G_END_DECLS
