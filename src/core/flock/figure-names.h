@@ -4,13 +4,13 @@
  * Names of the figures that bound what a house offers. */
 #pragma once
 
-#define HC_FIGURE_HEAT_WEEKS "warmth.heat-weeks"
-#define HC_FIGURE_HEAT_WEEKS_MILD "warmth.heat-weeks-mild"
+#define HC_FIGURE_HEAT_WEEKS "warmth.weeks"
+#define HC_FIGURE_HEAT_WEEKS_MILD "warmth.mild-from"
 #define HC_FIGURE_MILD_NIGHT "warmth.mild-night"
+#define HC_FIGURE_LAMP_CIRCLE "warmth.lamp-circle"
 
-#define HC_FIGURE_FLOOR_LEAST_WIDTH "floor.least-width"
+#define HC_FIGURE_FLOOR_WIDTH "floor.width"
 #define HC_FIGURE_FLOOR_HEADROOM "floor.headroom"
-#define HC_FIGURE_FLOOR_PLATFORMS "floor.platforms-count"
 
 #define HC_FIGURE_ROOST_BAR_TO_BAR "roost.bar-to-bar"
 #define HC_FIGURE_ROOST_BAR_TO_WALL "roost.bar-to-wall"
@@ -23,11 +23,11 @@
 #define HC_FIGURE_NEST_WIDTH "nests.box-width"
 #define HC_FIGURE_NEST_DEPTH "nests.box-depth"
 #define HC_FIGURE_NEST_HEIGHT "nests.box-height"
-#define HC_FIGURE_NEST_FLOOR_HEIGHT "nests.floor-height"
+#define HC_FIGURE_NEST_FLOOR_HEIGHT "nests.height"
 
-#define HC_FIGURE_WATER_DEPTH "water.dip-depth"
+#define HC_FIGURE_WATER_DEPTH "water.depth"
 
 #define HC_FIGURE_POP_HOLE_WIDTH "way-out.pop-hole-width"
 #define HC_FIGURE_POP_HOLE_HEIGHT "way-out.pop-hole-height"
 
-#define HC_FIGURE_WINTER_VENT_HEIGHT "air.winter-vent-above-back"
+#define HC_FIGURE_WINTER_VENT_HEIGHT "air.vent-above-birds"

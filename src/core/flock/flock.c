@@ -63,6 +63,18 @@ hc_flock_unref (HcFlock *flock)
   g_free (flock);
 }
 
+/**
+ * hc_flock_get_book: (skip)
+ * @flock: a flock
+ *
+ * Returns: (transfer none): the book its kinds of bird are from
+ */
+HcBook *
+hc_flock_get_book (const HcFlock *flock)
+{
+  return flock->book;
+}
+
 guint
 hc_flock_get_n_bodies (const HcFlock *flock)
 {

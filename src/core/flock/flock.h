@@ -35,6 +35,7 @@ void hc_flock_unref (HcFlock *flock);
 HcFlock *hc_flock_on (const HcPlan *plan, HcBook *book, guint32 day) G_GNUC_WARN_UNUSED_RESULT;
 HcFlock *hc_flock_of_kind (HcBook *book, const HcKind *kind, gint64 hens,
                            const char *pen) G_GNUC_WARN_UNUSED_RESULT;
+HcBook *hc_flock_get_book (const HcFlock *flock);
 guint hc_flock_get_n_bodies (const HcFlock *flock);
 const HcBody *hc_flock_get_body (const HcFlock *flock, guint body);
 guint hc_flock_get_n_rows (const HcFlock *flock);
