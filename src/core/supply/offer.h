@@ -16,7 +16,8 @@ G_BEGIN_DECLS
  * @HC_OFFER_FLOOR: mm² of floor that counts, one place for each headroom band
  * @HC_OFFER_RUN: mm² of run
  * @HC_OFFER_ROOST: mm of bar, one place a usable stretch
- * @HC_OFFER_NESTS: boxes (or mm² of group nest), one place for each nest fitting
+ * @HC_OFFER_NESTS: nest boxes, one place for each row of a fitting
+ * @HC_OFFER_GROUP_NESTS: mm² of group nest, one place for each row of a fitting
  * @HC_OFFER_FEED_LONG: mm of long feeder edge
  * @HC_OFFER_FEED_ROUND: mm of round feeder edge
  * @HC_OFFER_WATER_LONG: mm of long drinker edge
@@ -34,6 +35,7 @@ typedef enum
   HC_OFFER_RUN,
   HC_OFFER_ROOST,
   HC_OFFER_NESTS,
+  HC_OFFER_GROUP_NESTS,
   HC_OFFER_FEED_LONG,
   HC_OFFER_FEED_ROUND,
   HC_OFFER_WATER_LONG,

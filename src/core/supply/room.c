@@ -53,6 +53,7 @@ find_walls (const HcLayout *layout, const HcPen *pen)
                           .from = g_array_index (ring, HcPoint, i),
                           .to = g_array_index (ring, HcPoint, (i + 1) % ring->len) };
 
+      hc_layout_get_wall_line (layout, wall.wall, &wall.line_from, &wall.line_to);
       look_beyond (layout, pen, ids[i], &wall);
       g_array_append_val (walls, wall);
     }
@@ -144,19 +145,22 @@ hc_room_unref (HcRoom *room)
 }
 
 static gboolean
+same_wall (const HcRoomWall *one, const HcRoomWall *other)
+{
+  return one->wall == other->wall && one->beyond == other->beyond
+         && one->beyond_is_run == other->beyond_is_run
+         && one->beyond_is_covered == other->beyond_is_covered
+         && hc_point_equal (one->from, other->from)
+         && hc_point_equal (one->line_from, other->line_from)
+         && hc_point_equal (one->line_to, other->line_to);
+}
+
+static gboolean
 same_walls (const GArray *a, const GArray *b)
 {
   for (guint i = 0; i < a->len && a->len == b->len; i++)
-    {
-      const HcRoomWall *one = &g_array_index (a, HcRoomWall, i);
-      const HcRoomWall *other = &g_array_index (b, HcRoomWall, i);
-
-      if (one->wall != other->wall || one->beyond != other->beyond
-          || one->beyond_is_run != other->beyond_is_run
-          || one->beyond_is_covered != other->beyond_is_covered
-          || !hc_point_equal (one->from, other->from))
-        return FALSE;
-    }
+    if (!same_wall (&g_array_index (a, HcRoomWall, i), &g_array_index (b, HcRoomWall, i)))
+      return FALSE;
   return a->len == b->len;
 }
 

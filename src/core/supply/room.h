@@ -24,6 +24,8 @@ typedef struct _HcRoom HcRoom;
  * @wall: (transfer none): the wall
  * @from: where its inside face starts, in ring order
  * @to: where it ends
+ * @line_from: where the wall's own line starts, openings being measured from it
+ * @line_to: where that line ends
  * @beyond: id of the pen on its other side, interned; empty where that is outside
  * @beyond_is_run: whether that pen is a run
  * @beyond_is_covered: whether that pen has a solid roof
@@ -35,6 +37,8 @@ typedef struct
   HcWall *wall;
   HcPoint from;
   HcPoint to;
+  HcPoint line_from;
+  HcPoint line_to;
   const char *beyond;
   gboolean beyond_is_run;
   gboolean beyond_is_covered;

@@ -159,6 +159,50 @@ hc_strip_is_cut_by (const HcStrip *strip, const HcShape *thing, HcStretch *cut)
   return first_mm <= last_mm && keep_on_line (strip, first_mm, last_mm, cut);
 }
 
+/* Keeps the part of the way on which a measure that starts at @start and
+ * changes by @change lies between @low and @high. */
+static gboolean
+keep_between (double start, double change, double low, double high, double *from, double *to)
+{
+  double one, other;
+
+  if (change == 0)
+    return low < start && start < high;
+  one = (low - start) / change;
+  other = (high - start) / change;
+  *from = MAX (*from, MIN (one, other));
+  *to = MIN (*to, MAX (one, other));
+  return *from < *to;
+}
+
+/**
+ * hc_strip_covers_line: (skip)
+ * @strip: a strip
+ * @a: where another line starts
+ * @b: where it ends
+ * @covered: (out): the stretch of that other line, measured from @a
+ *
+ * Returns: whether a piece of the other line lies on the strip
+ */
+gboolean
+hc_strip_covers_line (const HcStrip *strip, HcPoint a, HcPoint b, HcStretch *covered)
+{
+  Place start = place_of (strip, a);
+  Place end = place_of (strip, b);
+  double length_mm = hc_point_distance (a, b);
+  double from = 0, to = 1;
+
+  if (!keep_between (start.along_mm, end.along_mm - start.along_mm, HC_SHAPE_TOUCH_MM,
+                     strip->length_mm - HC_SHAPE_TOUCH_MM, &from, &to)
+      || !keep_between (start.square_mm, end.square_mm - start.square_mm,
+                        strip->near_mm + HC_SHAPE_TOUCH_MM, strip->far_mm - HC_SHAPE_TOUCH_MM,
+                        &from, &to))
+    return FALSE;
+  covered->from_mm = hc_mm (from * length_mm);
+  covered->to_mm = hc_mm (to * length_mm);
+  return covered->to_mm - covered->from_mm > HC_SHAPE_TOUCH_MM;
+}
+
 static void
 cut_by_ring (const HcStrip *strip, const HcPoint *ring, guint n, GArray *cuts)
 {

@@ -35,6 +35,8 @@ HcPoint hc_strip_get_point (const HcStrip *strip, double along_mm, double square
 HcBox hc_strip_get_bounds (const HcStrip *strip);
 gboolean hc_strip_is_cut_by_line (const HcStrip *strip, HcPoint a, HcPoint b, HcStretch *cut);
 gboolean hc_strip_is_cut_by (const HcStrip *strip, const HcShape *thing, HcStretch *cut);
+gboolean hc_strip_covers_line (const HcStrip *strip, HcPoint a, HcPoint b,
+                               HcStretch *covered);
 void hc_strip_cut_by_edges (const HcStrip *strip, const HcShape *outline, GArray *cuts);
 GArray *hc_strip_get_inside (const HcStrip *strip, const HcShape *outline)
     G_GNUC_WARN_UNUSED_RESULT;
