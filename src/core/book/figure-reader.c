@@ -10,7 +10,7 @@
 
 #include <glib/gi18n-lib.h>
 
-#define MOST 1e9
+#define MOST 100000
 #define M2_IN_HUNDRED 100e6
 
 static const char *const level_words[] = { "least", "good", "plenty" };
