@@ -218,7 +218,7 @@ static HcColour
 coat_of (const HcInk *ink, const HcBirdLook *look)
 {
   if (look->form == HC_BIRD_CHICK)
-    return hc_palette_get_colour (ink->palette, HC_PAINT_STRAW);
+    return hc_palette_get_colour (ink->palette, HC_PAINT_DOWN);
   return hc_palette_get_plumage (ink->palette, look->coat);
 }
 

@@ -1,0 +1,209 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Puts names where nothing stands, and marks where something is wrong. */
+#include "config.h"
+
+#include "floor-labels.h"
+
+#include "drawing/fitting-drawing.h"
+#include "drawing/level-mark.h"
+#include "drawing/opening-drawing.h"
+#include "drawing/text.h"
+
+#include "base/box.h"
+#include "base/ring.h"
+
+#include <math.h>
+
+#define HALO 0.72
+#define HALO_UNITS 3.0
+#define MARK_UNITS 13.0
+
+/* Where in a pen a name may go, best first, as parts of its box. */
+static const double tries[][2] = {
+  { 0.5, 0.5 },  { 0.5, 0.35 }, { 0.5, 0.65 }, { 0.35, 0.5 },  { 0.65, 0.5 },
+  { 0.5, 0.2 },  { 0.5, 0.8 },  { 0.3, 0.3 },  { 0.7, 0.3 },   { 0.3, 0.7 },
+  { 0.7, 0.7 },  { 0.25, 0.5 }, { 0.75, 0.5 }, { 0.25, 0.15 }, { 0.75, 0.15 },
+  { 0.25, 0.85 }, { 0.75, 0.85 },
+};
+
+typedef struct
+{
+  const char *name;
+  char *area;
+  double width;
+  double depth;
+} Label;
+
+static HcBox
+box_of_fitting (const HcFittingValues *values)
+{
+  double turn = values->turn_deg * G_PI / 180;
+  double width = fabs (cos (turn)) * values->width_mm + fabs (sin (turn)) * values->depth_mm;
+  double depth = fabs (sin (turn)) * values->width_mm + fabs (cos (turn)) * values->depth_mm;
+
+  return (HcBox){ values->x_mm - width / 2, values->y_mm - depth / 2, width, depth };
+}
+
+static gboolean
+is_clear (const HcPenValues *pen, HcBox box)
+{
+  for (guint i = 0; i < pen->fittings->len; i++)
+    if (hc_box_touches (box, box_of_fitting (hc_fitting_get (pen->fittings->pdata[i]))))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+is_inside (const GArray *ring, HcBox box)
+{
+  const HcPoint *points = (const HcPoint *) ring->data;
+
+  for (guint i = 0; i < 4; i++)
+    if (!hc_ring_contains_point (points, ring->len,
+                                 hc_point (box.x_mm + (i % 2) * box.width_mm,
+                                           box.y_mm + (i / 2) * box.depth_mm)))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+find_place (const HcPenValues *pen, const GArray *ring, const Label *label, HcPoint *at)
+{
+  HcBox all = hc_box_around ((const HcPoint *) ring->data, ring->len);
+  gboolean found = FALSE;
+
+  for (guint i = 0; i < G_N_ELEMENTS (tries); i++)
+    {
+      HcPoint middle = hc_point (all.x_mm + tries[i][0] * all.width_mm,
+                                 all.y_mm + tries[i][1] * all.depth_mm);
+      HcBox box = { middle.x_mm - label->width / 2, middle.y_mm - label->depth / 2,
+                    label->width, label->depth };
+
+      if (!is_inside (ring, box))
+        continue;
+      if (!found)
+        *at = middle;
+      found = TRUE;
+      if (!is_clear (pen, box))
+        continue;
+      *at = middle;
+      return TRUE;
+    }
+  return found;
+}
+
+static void
+write_label (const HcInk *ink, const Label *label, HcPoint at)
+{
+  hc_ink_rounded (ink, at.x_mm - label->width / 2, at.y_mm - label->depth / 2, label->width,
+                  label->depth, 2 * HALO_UNITS / ink->scale);
+  hc_ink_wash (ink, HC_PAINT_PAPER, HALO);
+  cairo_new_path (ink->cr);
+  hc_draw_text (ink, HC_HAND_HEADING, label->name, at.x_mm, at.y_mm, 0.5, 0.9, 0, HC_PAINT_INK);
+  hc_draw_text (ink, HC_HAND_SMALL, label->area, at.x_mm, at.y_mm, 0.5, -0.15, 0,
+                HC_PAINT_SOFT_INK);
+}
+
+static void
+draw_pen_name (const HcInk *ink, const HcPenValues *pen, const GArray *ring, HcUnits units)
+{
+  g_autofree char *area = hc_area_format (
+      fabs (hc_ring_area_mm2 ((const HcPoint *) ring->data, ring->len)), units);
+  HcTextBox name = hc_text_measure (ink, HC_HAND_HEADING, pen->name, 0);
+  HcTextBox small = hc_text_measure (ink, HC_HAND_SMALL, area, 0);
+  Label label = { pen->name, area,
+                  (MAX (name.width, small.width) + 2 * HALO_UNITS) / ink->scale,
+                  (name.height + small.height + HALO_UNITS) / ink->scale };
+  HcPoint at;
+
+  if (find_place (pen, ring, &label, &at))
+    write_label (ink, &label, at);
+}
+
+/**
+ * hc_draw_pen_names:
+ * @ink: the ink, in the plan's space
+ * @layout: a layout
+ * @units: the keeper's units
+ *
+ * Writes the name and the area of every pen that has room for them.
+ */
+void
+hc_draw_pen_names (const HcInk *ink, const HcLayout *layout, HcUnits units)
+{
+  HcParts *pens = hc_layout_get (layout)->pens;
+
+  for (guint i = 0; i < pens->len; i++)
+    {
+      const HcPenValues *pen = hc_pen_get (pens->pdata[i]);
+      g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pens->pdata[i]);
+
+      if (ring->len >= 3 && pen->name != NULL && *pen->name != '\0')
+        draw_pen_name (ink, pen, ring, units);
+    }
+}
+
+static gboolean
+falls_short (const HcCheck *check, const char *id, HcLevel *level)
+{
+  *level = hc_check_get_part_level (check, id);
+  return *level == HC_LEVEL_SHORT || *level == HC_LEVEL_TIGHT;
+}
+
+static void
+mark_fittings (const HcInk *ink, HcParts *fittings, const HcCheck *check)
+{
+  HcLevel level;
+
+  for (guint i = 0; i < fittings->len; i++)
+    {
+      const HcFittingValues *values = hc_fitting_get (fittings->pdata[i]);
+
+      if (!falls_short (check, hc_fitting_get_id (fittings->pdata[i]), &level))
+        continue;
+      cairo_save (ink->cr);
+      hc_fitting_drawing_place (ink, values);
+      hc_draw_fitting_mark (ink, values, level);
+      cairo_restore (ink->cr);
+    }
+}
+
+static void
+mark_openings (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
+{
+  HcParts *openings = hc_layout_get (layout)->openings;
+  double thickness;
+  HcLevel level;
+
+  for (guint i = 0; i < openings->len; i++)
+    {
+      if (!falls_short (check, hc_opening_get_id (openings->pdata[i]), &level))
+        continue;
+      cairo_save (ink->cr);
+      if (hc_opening_drawing_place (ink, layout, openings->pdata[i], &thickness))
+        hc_draw_level_mark (ink, 0, 0, MARK_UNITS / ink->scale, level);
+      cairo_restore (ink->cr);
+    }
+}
+
+/**
+ * hc_draw_marks:
+ * @ink: the ink, in the plan's space
+ * @layout: a layout
+ * @check: it judged
+ *
+ * Marks every fitting and opening that a finding names as too little or just
+ * enough.
+ */
+void
+hc_draw_marks (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
+{
+  HcParts *pens = hc_layout_get (layout)->pens;
+
+  for (guint i = 0; i < pens->len; i++)
+    mark_fittings (ink, hc_pen_get (pens->pdata[i])->fittings, check);
+  mark_fittings (ink, hc_layout_get (layout)->loose, check);
+  mark_openings (ink, layout, check);
+}
