@@ -39,7 +39,7 @@ static void
 test_id_is_never_used_twice (void)
 {
   g_autoptr (HcPlan) plan = two_pens_new ();
-  static const char *const taken[] = { "feeder", "post", "left", "m", "3", "door", "hens" };
+  static const char *const taken[] = { "feeder", "post", "left", "m", "k3", "door", "hens" };
 
   for (guint i = 0; i < G_N_ELEMENTS (taken); i++)
     {

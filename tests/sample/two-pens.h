@@ -8,11 +8,11 @@
 
 /* Pens "left" and "right" with corners
  *
- *   1 (0,0) ---a--- 2 (3000,0) ---e--- 5 (6000,0)
+ *   k1 (0,0) ---a--- k2 (3000,0) ---e--- k5 (6000,0)
  *   d               m                  f
- *   4 (0,2000) -c-- 3 (3000,2000) -g-- 6 (6000,2000)
+ *   k4 (0,2000) -c-- k3 (3000,2000) -g-- k6 (6000,2000)
  *
- * all walls 100 mm thick; m runs from 3 to 2. "feeder" stands in the left pen
+ * all walls 100 mm thick; m runs from k3 to k2. "feeder" stands in the left pen
  * at (1000, 1000), "drinker" in the right one at (5000, 1000), "post" loose at
  * (9000, 9000); "door" is in wall a at 1500, "hole" in wall c at 700; the group
  * "hens" lives on the left. */
