@@ -117,17 +117,18 @@ is_outer (const HcLayout *layout, const char *wall)
 static void
 draw_wall_dimension (const HcInk *ink, const HcLayout *layout, const HcWall *wall, HcUnits units)
 {
+  double aside = units_to_mm (ink, ASIDE_UNITS);
   HcWallFaces faces;
-  HcPoint left;
-  double aside;
+  HcPoint way;
 
   if (!hc_wall_faces (layout, wall, &faces))
     return;
-  left = hc_point_subtract (faces.to, faces.from);
-  aside = faces.outer_mm + units_to_mm (ink, ASIDE_UNITS);
-  if (hc_point_dot (hc_point (left.y_mm, -left.x_mm), faces.inward) > 0)
+  way = hc_point_subtract (faces.to, faces.from);
+  if (hc_point_dot (hc_point (way.y_mm, -way.x_mm), faces.inward) > 0)
     aside = -aside;
-  hc_draw_dimension (ink, faces.from, faces.to, aside, units);
+  hc_draw_dimension (ink, hc_wall_faces_at (&faces, 0, -faces.outer_mm),
+                     hc_wall_faces_at (&faces, hc_point_length (way), -faces.outer_mm), aside,
+                     units);
 }
 
 /**
