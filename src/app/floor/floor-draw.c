@@ -27,8 +27,8 @@ set_accent (const HcInk *ink, gpointer floor, double opacity)
 }
 
 /* Selected: a firm outline; focused but not selected: a dashed one. */
-static void
-draw_outline (const HcInk *ink, HcFloorItem *item, gpointer floor)
+void
+hc_floor_draw_outline (const HcInk *ink, HcFloorItem *item, gpointer floor)
 {
   const HcItemFrame *frame = hc_floor_item_get_frame (item);
   double off_mm = OUTLINE_OFF_PX / ink->scale;
@@ -56,14 +56,14 @@ hc_floor_draw_fitting (const HcInk *ink, HcFloorItem *item, gpointer floor)
 
   hc_draw_fitting (ink, values);
   hc_draw_fitting_mark (ink, values, hc_floor_item_get_level (item));
-  draw_outline (ink, item, floor);
+  hc_floor_draw_outline (ink, item, floor);
 }
 
 /* A pen is drawn on the ground; only that it is chosen is drawn here. */
 void
 hc_floor_draw_pen (const HcInk *ink, HcFloorItem *item, gpointer floor)
 {
-  draw_outline (ink, item, floor);
+  hc_floor_draw_outline (ink, item, floor);
 }
 
 void
@@ -128,7 +128,7 @@ hc_floor_draw_marks (const HcInk *ink, gpointer floor)
 
   if (self->layout == NULL)
     return;
-  hc_floor_draw_distances (ink, self);
+  hc_floor_draw_words (ink, self);
   if (self->drag == NULL || !self->drag->claimed)
     return;
   if (self->drag->kind == HC_DRAG_BAND)

@@ -160,7 +160,7 @@ follow_pen (Following *following, HcPen *pen)
   g_autoptr (GArray) ring = hc_layout_get_pen_ring (self->layout, pen);
   HcBox box = hc_box_around ((const HcPoint *) ring->data, ring->len);
   HcItemFrame frame = { hc_box_centre (box), 0, MAX (box.width_mm, 1), MAX (box.depth_mm, 1) };
-  g_autofree char *label = hc_words_pen (pen, ring, hc_panel_get_units (HC_PANEL (self)));
+  g_autofree char *label = hc_words_pen (self->layout, pen, hc_panel_get_units (HC_PANEL (self)));
 
   hc_floor_item_set_part (item, pen);
   hc_floor_item_set_frame (item, &frame);

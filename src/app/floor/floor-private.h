@@ -16,6 +16,7 @@ struct _HcFloor
 {
   HcPanel parent_instance;
 
+  GSettings *settings;
   HcView view;
   gboolean fitted;
   gboolean dark;
@@ -59,6 +60,8 @@ void hc_floor_draw_marks (const HcInk *ink, gpointer floor);
 void hc_floor_draw_fitting (const HcInk *ink, HcFloorItem *item, gpointer floor);
 void hc_floor_draw_opening (const HcInk *ink, HcFloorItem *item, gpointer floor);
 void hc_floor_draw_pen (const HcInk *ink, HcFloorItem *item, gpointer floor);
+void hc_floor_draw_outline (const HcInk *ink, HcFloorItem *item, gpointer floor);
+void hc_floor_draw_words (const HcInk *ink, HcFloor *self);
 void hc_floor_draw_handle (const HcInk *ink, HcFloorItem *item, gpointer floor);
 
 HcBox hc_floor_get_extents (HcFloor *self);

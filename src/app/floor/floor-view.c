@@ -51,6 +51,15 @@ zoom_fit (GtkWidget *widget, const char *name, GVariant *parameter)
   hc_floor_fit (HC_FLOOR_VIEW (widget)->floor);
 }
 
+/* The card of properties acts on what is selected on the floor. */
+static void
+act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  g_autofree char *action = g_strconcat ("floor.", name + strlen ("floorview."), NULL);
+
+  gtk_widget_activate_action (GTK_WIDGET (HC_FLOOR_VIEW (widget)->floor), action, NULL);
+}
+
 static gboolean
 hc_floor_view_grab_focus (GtkWidget *widget)
 {
@@ -68,6 +77,8 @@ hc_floor_view_class_init (HcFloorViewClass *klass)
   gtk_widget_class_install_action (widget_class, "floorview.zoom-in", NULL, zoom_in);
   gtk_widget_class_install_action (widget_class, "floorview.zoom-out", NULL, zoom_out);
   gtk_widget_class_install_action (widget_class, "floorview.zoom-fit", NULL, zoom_fit);
+  gtk_widget_class_install_action (widget_class, "floorview.duplicate", NULL, act_on_floor);
+  gtk_widget_class_install_action (widget_class, "floorview.remove", NULL, act_on_floor);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/floor-view.ui");
   gtk_widget_class_bind_template_child (widget_class, HcFloorView, floor);
   gtk_widget_class_bind_template_child (widget_class, HcFloorView, properties);

@@ -235,6 +235,7 @@ hc_floor_dispose (GObject *object)
   g_clear_pointer (&self->handled, g_free);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
+  g_clear_object (&self->settings);
   g_clear_pointer (&self->layout, hc_layout_unref);
   g_clear_pointer (&self->drag, hc_floor_drag_free);
   G_OBJECT_CLASS (hc_floor_parent_class)->dispose (object);
@@ -279,6 +280,9 @@ hc_floor_init (HcFloor *self)
   self->ground = add_sheet (self, hc_floor_draw_ground);
   self->birds = add_sheet (self, hc_floor_draw_birds);
   self->marks = add_sheet (self, hc_floor_draw_marks);
+  self->settings = g_settings_new (HC_APPLICATION_ID);
+  g_signal_connect_object (self->settings, "changed::show-birds",
+                           G_CALLBACK (gtk_widget_queue_draw), self->birds, G_CONNECT_SWAPPED);
   hc_floor_add_gestures (self);
   hc_floor_add_drop (self);
   follow_dark (self);

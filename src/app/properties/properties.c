@@ -6,19 +6,209 @@
 
 #include "app/properties/properties.h"
 
+#include "app/properties/property-field.h"
+
+#include "plan/edit-fitting.h"
+#include "plan/edit-opening.h"
+#include "plan/edit-pen.h"
+#include "words/words.h"
+
+#include <glib/gi18n.h>
+
 struct _HcProperties
 {
   HcPanel parent_instance;
+
+  GtkLabel *heading;
+  GtkBox *fields;
+
+  char *shown;
+  const HcPartClass *klass;
 };
 
 G_DEFINE_FINAL_TYPE (HcProperties, hc_properties, HC_TYPE_PANEL)
 
+static gpointer
+find_part (HcLayout *layout, const char *id)
+{
+  gpointer part = hc_layout_get_fitting (layout, id, NULL);
+
+  if (part == NULL)
+    part = hc_layout_get_opening (layout, id);
+  return part != NULL ? part : hc_layout_get_pen (layout, id);
+}
+
+static const HcPartClass *
+class_of (HcLayout *layout, const char *id)
+{
+  if (hc_layout_get_fitting (layout, id, NULL) != NULL)
+    return &hc_fitting_class;
+  return hc_layout_get_opening (layout, id) != NULL ? &hc_opening_class : &hc_pen_class;
+}
+
+static HcLayout *
+layout_of (HcProperties *self)
+{
+  return hc_plan_get_layout (hc_panel_get_plan (HC_PANEL (self)));
+}
+
+static HcPlan *
+set_part (HcProperties *self, HcPlan *plan, gconstpointer values, GError **error)
+{
+  if (self->klass == &hc_fitting_class)
+    return hc_plan_set_fitting (plan, self->shown, values, error);
+  if (self->klass == &hc_opening_class)
+    return hc_plan_set_opening (plan, self->shown, values, error);
+  return hc_plan_set_pen (plan, self->shown, values, error);
+}
+
+static void
+field_entered (HcProperties *self, HcPropertyField *field)
+{
+  HcPlan *plan = hc_document_get_settled_plan (hc_panel_get_document (HC_PANEL (self)));
+  gpointer part = find_part (hc_plan_get_layout (plan), self->shown);
+  const HcProperty *property = hc_property_field_get_property_row (field);
+  g_autofree gpointer values = NULL;
+  g_autofree char *merge = NULL;
+  g_autofree char *label = NULL;
+  GError *error = NULL;
+
+  if (part == NULL)
+    return;
+  values = g_memdup2 (hc_part_get_values (part), self->klass->values_size);
+  hc_property_field_store (field, values);
+  merge = g_strdup_printf ("%s %s", self->shown, property->member);
+  /* Translators: a step in the undo menu; %s is what is set, such as "Height" */
+  label = g_strdup_printf (_("Set %s"), _(property->label));
+  hc_panel_apply (HC_PANEL (self), set_part (self, plan, values, &error), error, label, merge);
+}
+
+static void
+clear_fields (HcProperties *self)
+{
+  GtkWidget *child;
+
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->fields))) != NULL)
+    gtk_box_remove (self->fields, child);
+}
+
+static void
+add_fields (HcProperties *self)
+{
+  HcBook *book = hc_panel_get_book (HC_PANEL (self));
+  guint n;
+  const HcProperty *properties = hc_properties_of (self->klass, &n);
+
+  for (guint i = 0; i < n; i++)
+    {
+      HcPropertyField *field = hc_property_field_new (
+          &properties[i], hc_property_find_member (self->klass, properties[i].member), book);
+
+      g_signal_connect_swapped (field, "entered", G_CALLBACK (field_entered), self);
+      gtk_box_append (self->fields, GTK_WIDGET (field));
+    }
+}
+
+static char *
+heading_for (HcProperties *self, gpointer part)
+{
+  HcUnits units = hc_panel_get_units (HC_PANEL (self));
+
+  if (self->klass == &hc_fitting_class)
+    return hc_words_fitting (part, units);
+  if (self->klass == &hc_opening_class)
+    return hc_words_opening (part, units);
+  return hc_words_pen (layout_of (self), part, units);
+}
+
+static void
+show_values (HcProperties *self)
+{
+  gpointer part = self->shown != NULL ? find_part (layout_of (self), self->shown) : NULL;
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self->fields));
+  gconstpointer values;
+  g_autofree char *heading = NULL;
+
+  gtk_widget_set_visible (GTK_WIDGET (self), part != NULL);
+  if (part == NULL)
+    return;
+  values = hc_part_get_values (part);
+  heading = heading_for (self, part);
+  gtk_label_set_text (self->heading, heading);
+  for (; child != NULL; child = gtk_widget_get_next_sibling (child))
+    {
+      HcPropertyField *field = HC_PROPERTY_FIELD (child);
+      const HcProperty *property = hc_property_field_get_property_row (field);
+
+      gtk_widget_set_visible (child, property->suits == NULL
+                                         || property->suits (values, hc_panel_get_book (
+                                                                         HC_PANEL (self))));
+      hc_property_field_show (field, values, hc_panel_get_units (HC_PANEL (self)));
+    }
+}
+
+static void
+hc_properties_selection_changed (HcPanel *panel)
+{
+  HcProperties *self = HC_PROPERTIES (panel);
+  const char *const *ids = hc_document_get_selection (hc_panel_get_document (panel));
+  const char *only = ids[0] != NULL && ids[1] == NULL ? ids[0] : NULL;
+
+  if (g_strcmp0 (only, self->shown) != 0)
+    {
+      g_autofree char *before = g_steal_pointer (&self->shown);
+      const HcPartClass *klass = only != NULL ? class_of (layout_of (self), only) : NULL;
+
+      self->shown = g_strdup (only);
+      if (klass != self->klass)
+        {
+          self->klass = klass;
+          clear_fields (self);
+          if (klass != NULL)
+            add_fields (self);
+        }
+    }
+  show_values (self);
+}
+
+static void
+hc_properties_plan_changed (HcPanel *panel)
+{
+  show_values (HC_PROPERTIES (panel));
+}
+
+static void
+act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  g_autofree char *action = g_strconcat ("floorview.", name + strlen ("properties."), NULL);
+
+  gtk_widget_activate_action (widget, action, NULL);
+}
+
+static void
+hc_properties_finalize (GObject *object)
+{
+  g_free (HC_PROPERTIES (object)->shown);
+  G_OBJECT_CLASS (hc_properties_parent_class)->finalize (object);
+}
+
 static void
 hc_properties_class_init (HcPropertiesClass *klass)
 {
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->finalize = hc_properties_finalize;
+  HC_PANEL_CLASS (klass)->plan_changed = hc_properties_plan_changed;
+  HC_PANEL_CLASS (klass)->selection_changed = hc_properties_selection_changed;
+  gtk_widget_class_install_action (widget_class, "properties.duplicate", NULL, act_on_floor);
+  gtk_widget_class_install_action (widget_class, "properties.remove", NULL, act_on_floor);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/properties.ui");
+  gtk_widget_class_bind_template_child (widget_class, HcProperties, heading);
+  gtk_widget_class_bind_template_child (widget_class, HcProperties, fields);
 }
 
 static void
 hc_properties_init (HcProperties *self)
 {
+  gtk_widget_init_template (GTK_WIDGET (self));
 }

@@ -1,0 +1,207 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What can be set of a fitting, an opening or a pen. */
+#include "config.h"
+
+#include "app/properties/property-table.h"
+
+#include <glib/gi18n.h>
+
+static const HcFittingType *
+type_of (const HcFittingValues *fitting, HcBook *book)
+{
+  const char *kind = hc_fitting_kind_get_word (fitting->kind);
+  const HcFittingType *type
+      = hc_book_get_fitting_type (book, kind, hc_fitting_form_get_word (fitting->form));
+
+  return type != NULL ? type : hc_book_get_fitting_type (book, kind, "");
+}
+
+static gboolean
+has_measure (gconstpointer values, HcBook *book, const char *measure)
+{
+  const HcFittingType *type = type_of (values, book);
+
+  return type != NULL && hc_fitting_type_find_range (type, measure) != NULL;
+}
+
+/* Bought devices keep their maker's size. */
+static gboolean
+is_made_to_measure (gconstpointer values)
+{
+  const HcFittingValues *fitting = values;
+
+  return fitting->device == NULL || *fitting->device == '\0';
+}
+
+#define MEASURE(name)                                                     \
+  static gboolean has_##name (gconstpointer values, HcBook *book)         \
+  {                                                                       \
+    return is_made_to_measure (values) && has_measure (values, book, #name); \
+  }
+
+MEASURE (width_mm)
+MEASURE (height_mm)
+MEASURE (bars)
+MEASURE (bar_width_mm)
+MEASURE (rise_mm)
+MEASURE (columns)
+MEASURE (rows)
+MEASURE (places)
+MEASURE (water_mm)
+
+static gboolean
+has_depth_mm (gconstpointer values, HcBook *book)
+{
+  return is_made_to_measure (values) && ((const HcFittingValues *) values)->form != HC_FORM_ROUND
+         && has_measure (values, book, "depth_mm");
+}
+
+static gboolean
+has_base_mm (gconstpointer values, HcBook *book)
+{
+  return has_measure (values, book, "base_mm");
+}
+
+static gboolean
+is_nest (gconstpointer values, HcBook *book)
+{
+  return ((const HcFittingValues *) values)->kind == HC_FITTING_NEST_BOXES;
+}
+
+static gboolean
+is_drinker (gconstpointer values, HcBook *book)
+{
+  return ((const HcFittingValues *) values)->kind == HC_FITTING_DRINKER;
+}
+
+static const HcProperty of_fittings[] = {
+  { "name", N_("Name"), NULL, NULL, HC_CHOICES_NONE },
+  { "width_mm", N_("Length"), has_width_mm, NULL, HC_CHOICES_NONE },
+  { "depth_mm", N_("Depth"), has_depth_mm, NULL, HC_CHOICES_NONE },
+  { "height_mm", N_("Height"), has_height_mm, NULL, HC_CHOICES_NONE },
+  { "base_mm", N_("Above the floor"), has_base_mm, NULL, HC_CHOICES_NONE },
+  { "bars", N_("Bars"), has_bars, NULL, HC_CHOICES_NONE },
+  { "bar_width_mm", N_("Width of a bar"), has_bar_width_mm, NULL, HC_CHOICES_NONE },
+  { "rise_mm", N_("Each bar higher by"), has_rise_mm, NULL, HC_CHOICES_NONE },
+  { "columns", N_("Boxes side by side"), has_columns, NULL, HC_CHOICES_NONE },
+  { "rows", N_("Rows of boxes"), has_rows, NULL, HC_CHOICES_NONE },
+  { "places", N_("Nipples or cups"), has_places, NULL, HC_CHOICES_NONE },
+  { "water_mm", N_("Depth of water"), has_water_mm, NULL, HC_CHOICES_NONE },
+  { "lined", N_("Lined with bedding"), is_nest, NULL, HC_CHOICES_NONE },
+  { "heated", N_("Kept from freezing"), is_drinker, NULL, HC_CHOICES_NONE },
+  { "x_mm", N_("Across"), NULL, NULL, HC_CHOICES_NONE },
+  { "y_mm", N_("Down"), NULL, NULL, HC_CHOICES_NONE },
+  { "turn_deg", N_("Turned, degrees"), NULL, NULL, HC_CHOICES_NONE },
+  { "locked", N_("Keep it where it is"), NULL, NULL, HC_CHOICES_NONE },
+};
+
+static gboolean
+birds_pass (gconstpointer values, HcBook *book)
+{
+  int kind = ((const HcOpeningValues *) values)->kind;
+
+  return kind == HC_OPENING_KEEPER_DOOR || kind == HC_OPENING_POP_HOLE;
+}
+
+static gboolean
+air_passes (gconstpointer values, HcBook *book)
+{
+  int kind = ((const HcOpeningValues *) values)->kind;
+
+  return kind == HC_OPENING_WINDOW || kind == HC_OPENING_VENT;
+}
+
+static gboolean
+is_door (gconstpointer values, HcBook *book)
+{
+  return ((const HcOpeningValues *) values)->kind == HC_OPENING_KEEPER_DOOR;
+}
+
+static const char *const swings[] = { N_("Inwards"), N_("Outwards"), N_("Slides"), NULL };
+static const char *const hinges[] = { N_("At the wall's start"), N_("At the wall's end"), NULL };
+
+static const HcProperty of_openings[] = {
+  { "width_mm", N_("Width"), NULL, NULL, HC_CHOICES_NONE },
+  { "height_mm", N_("Height"), NULL, NULL, HC_CHOICES_NONE },
+  { "sill_mm", N_("Above the floor"), NULL, NULL, HC_CHOICES_NONE },
+  { "along_mm", N_("Along the wall"), NULL, NULL, HC_CHOICES_NONE },
+  { "open_by_day", N_("Open by day"), birds_pass, NULL, HC_CHOICES_NONE },
+  { "shut_at_dusk", N_("Shut at dusk"), birds_pass, NULL, HC_CHOICES_NONE },
+  { "open_winter", N_("Open in winter"), air_passes, NULL, HC_CHOICES_NONE },
+  { "open_summer", N_("Open in summer"), air_passes, NULL, HC_CHOICES_NONE },
+  { "swing", N_("Swings"), is_door, swings, HC_CHOICES_NONE },
+  { "hinge", N_("Hinges"), is_door, hinges, HC_CHOICES_NONE },
+  { "mesh", N_("Mesh over it"), air_passes, NULL, HC_CHOICES_MESH },
+};
+
+static gboolean
+is_indoor (gconstpointer values, HcBook *book)
+{
+  return ((const HcPenValues *) values)->kind == HC_PEN_INDOOR;
+}
+
+static gboolean
+is_meshed_over (gconstpointer values, HcBook *book)
+{
+  int roof = ((const HcPenValues *) values)->roof;
+
+  return roof == HC_ROOF_NET || roof == HC_ROOF_MESH;
+}
+
+static const char *const pen_kinds[] = { N_("Indoor pen"), N_("Run"), NULL };
+static const char *const roofs[]
+    = { N_("Solid"), N_("Netting"), N_("Stiff mesh"), N_("Open sky"), NULL };
+
+static const HcProperty of_pens[] = {
+  { "name", N_("Name"), NULL, NULL, HC_CHOICES_NONE },
+  { "kind", N_("It is"), NULL, pen_kinds, HC_CHOICES_NONE },
+  { "height_mm", N_("Height"), NULL, NULL, HC_CHOICES_NONE },
+  { "ridge_mm", N_("Height of the ridge"), is_indoor, NULL, HC_CHOICES_NONE },
+  { "roof", N_("Roof"), NULL, roofs, HC_CHOICES_NONE },
+  { "roof_mesh", N_("Mesh over it"), is_meshed_over, NULL, HC_CHOICES_MESH },
+  { "floor_layers", N_("Floor"), NULL, NULL, HC_CHOICES_FLOOR },
+  { "bedding", N_("Bedding"), is_indoor, NULL, HC_CHOICES_BEDDING },
+  { "bedding_mm", N_("Depth of bedding"), is_indoor, NULL, HC_CHOICES_NONE },
+  { "apron_mm", N_("Width of dig guard"), NULL, NULL, HC_CHOICES_NONE },
+};
+
+/**
+ * hc_properties_of: (skip)
+ * @klass: the class of a part
+ * @n_properties: (out): how many there are
+ *
+ * Returns: (nullable): what the keeper can set of such a part
+ */
+const HcProperty *
+hc_properties_of (const HcPartClass *klass, guint *n_properties)
+{
+  *n_properties = 0;
+  if (klass == &hc_fitting_class)
+    *n_properties = G_N_ELEMENTS (of_fittings);
+  else if (klass == &hc_opening_class)
+    *n_properties = G_N_ELEMENTS (of_openings);
+  else if (klass == &hc_pen_class)
+    *n_properties = G_N_ELEMENTS (of_pens);
+  return klass == &hc_fitting_class   ? of_fittings
+         : klass == &hc_opening_class ? of_openings
+         : klass == &hc_pen_class     ? of_pens
+                                      : NULL;
+}
+
+/**
+ * hc_property_find_member: (skip)
+ * @klass: the class of a part
+ * @name: a member's name in plan files
+ *
+ * Returns: (nullable): its row in the class's table
+ */
+const HcMember *
+hc_property_find_member (const HcPartClass *klass, const char *name)
+{
+  for (guint i = 0; i < klass->n_members; i++)
+    if (g_str_equal (klass->members[i].name, name))
+      return &klass->members[i];
+  return NULL;
+}

@@ -1,0 +1,49 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What can be set of a fitting, an opening or a pen: one row of a table each. */
+#pragma once
+
+#include "book/book.h"
+#include "plan/layout.h"
+
+G_BEGIN_DECLS
+
+/**
+ * HcChoices:
+ * @HC_CHOICES_NONE: the member is not an id of the book
+ * @HC_CHOICES_BEDDING: beddings
+ * @HC_CHOICES_MESH: meshes
+ * @HC_CHOICES_FLOOR: floor layers
+ *
+ * Which entries of the book a text member is one of.
+ */
+typedef enum
+{
+  HC_CHOICES_NONE,
+  HC_CHOICES_BEDDING,
+  HC_CHOICES_MESH,
+  HC_CHOICES_FLOOR,
+} HcChoices;
+
+/**
+ * HcProperty:
+ * @member: the member's name in plan files
+ * @label: what the keeper reads, marked for translation
+ * @suits: (nullable): whether a part with these values has it
+ * @words: (nullable): what the keeper reads for each word of the member
+ * @choices: which entries of the book it is one of
+ */
+typedef struct
+{
+  const char *member;
+  const char *label;
+  gboolean (*suits) (gconstpointer values, HcBook *book);
+  const char *const *words;
+  HcChoices choices;
+} HcProperty;
+
+const HcProperty *hc_properties_of (const HcPartClass *klass, guint *n_properties);
+const HcMember *hc_property_find_member (const HcPartClass *klass, const char *name);
+
+G_END_DECLS
