@@ -7,6 +7,7 @@
 #include "app/floor/floor-private.h"
 
 #include "drawing/wall-outline.h"
+#include "words/house-words.h"
 #include "words/words.h"
 
 #include <math.h>

@@ -11,6 +11,7 @@
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
 #include "plan/edit-pen.h"
+#include "words/house-words.h"
 #include "words/words.h"
 
 #include <glib/gi18n.h>
