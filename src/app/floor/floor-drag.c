@@ -9,9 +9,12 @@
 #include "app/floor/floor-handle.h"
 
 #include "base/ids.h"
+#include "plan/edit-corner.h"
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
 #include "plan/edit-pen.h"
+#include "plan/edit-wall.h"
+#include "plan/wall-places.h"
 
 #include <glib/gi18n.h>
 #include <math.h>
@@ -96,7 +99,7 @@ hc_floor_drag_new (HcFloor *self, HcFloorItem *item, HcPoint from)
   drag->kind = kind_of (self, item);
   drag->start = hc_plan_ref (
       hc_document_get_settled_plan (hc_panel_get_document (HC_PANEL (self))));
-  drag->view = self->view;
+  drag->sight = self->sight;
   drag->from = drag->to = from;
   drag->id = item != NULL ? g_strdup (hc_floor_item_get_id (item)) : NULL;
   drag->role = item != NULL ? hc_floor_item_get_number (item) : 0;
@@ -115,7 +118,7 @@ moved_by (const HcFloorDrag *drag)
 static double
 reach_mm (const HcFloorDrag *drag)
 {
-  return drag->free ? 0 : SNAP_REACH_PX / drag->view.scale;
+  return drag->free ? 0 : SNAP_REACH_PX / drag->sight.scale;
 }
 
 static HcPlan *

@@ -6,6 +6,8 @@
 
 #include "app/floor/floor-private.h"
 
+#include "plan/snap.h"
+
 G_BEGIN_DECLS
 
 typedef enum
@@ -25,7 +27,7 @@ typedef enum
  * HcFloorDrag:
  * @kind: what it does
  * @start: the plan when it began
- * @view: the view when it began
+ * @sight: the sight when it began
  * @from: where it began, mm
  * @to: where it is, mm
  * @id: id of what it began on
@@ -41,7 +43,7 @@ struct _HcFloorDrag
 {
   HcDragKind kind;
   HcPlan *start;
-  HcView view;
+  HcSight sight;
   HcPoint from;
   HcPoint to;
   char *id;

@@ -9,6 +9,7 @@
 #include "base/ids.h"
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
+#include "plan/wall-places.h"
 
 #include <glib/gi18n.h>
 
@@ -75,7 +76,7 @@ hc_floor_add_opening (HcFloor *self, HcOpening *pattern, HcPoint at)
 static gboolean
 dropped (GtkDropTarget *target, const GValue *value, double x, double y, HcFloor *self)
 {
-  HcPoint at = hc_view_to_mm (&self->view, x, y);
+  HcPoint at = hc_sight_to_mm (&self->sight, x, y);
 
   if (hc_panel_get_document (HC_PANEL (self)) == NULL)
     return FALSE;
@@ -117,6 +118,6 @@ hc_floor_get_free_place (HcFloor *self)
 
   if (item != NULL)
     return hc_floor_item_get_frame (item)->centre;
-  return hc_view_to_mm (&self->view, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
+  return hc_sight_to_mm (&self->sight, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
                         gtk_widget_get_height (GTK_WIDGET (self)) / 2.0);
 }

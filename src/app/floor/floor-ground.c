@@ -94,7 +94,7 @@ draw_distances (const HcInk *ink, HcFloor *self)
 static void
 draw_scale_bar (const HcInk *ink, HcFloor *self)
 {
-  HcPoint corner = hc_view_to_mm (&self->view, SCALE_BAR_IN_PX,
+  HcPoint corner = hc_sight_to_mm (&self->sight, SCALE_BAR_IN_PX,
                                   gtk_widget_get_height (GTK_WIDGET (self)) - SCALE_BAR_IN_PX);
 
   hc_draw_scale_bar (ink, corner.x_mm, corner.y_mm, SCALE_BAR_PX / ink->scale,

@@ -160,7 +160,7 @@ place_on_fitting (HcFloor *self, HcFloorItem *handle, HcItemFrame *frame)
       out.y_mm = values->depth_mm / 2;
       break;
     default:
-      out.y_mm = -values->depth_mm / 2 - TURN_OUT_PX / self->view.scale;
+      out.y_mm = -values->depth_mm / 2 - TURN_OUT_PX / self->sight.scale;
       break;
     }
   frame->turn_deg = values->turn_deg;
@@ -207,7 +207,7 @@ hc_floor_place_handles (HcFloor *self)
   for (guint i = 0; i < self->handles->len; i++)
     {
       HcFloorItem *handle = self->handles->pdata[i];
-      double size_mm = HANDLE_PX / self->view.scale;
+      double size_mm = HANDLE_PX / self->sight.scale;
       HcItemFrame frame = { { 0, 0 }, 0, size_mm, size_mm };
       HcHandleRole role = hc_floor_item_get_number (handle);
       gboolean there = role == HC_HANDLE_WALL     ? place_on_wall (self, handle, &frame)

@@ -112,7 +112,7 @@ transform_of (HcFloorItem *self, double width_px, double depth_px)
   double x, y;
   GskTransform *transform;
 
-  hc_view_to_px (hc_floor_get_view (self->floor), self->frame.centre, &x, &y);
+  hc_sight_to_px (hc_floor_get_sight (self->floor), self->frame.centre, &x, &y);
   transform = gsk_transform_translate (NULL, &GRAPHENE_POINT_INIT ((float) x, (float) y));
   transform = gsk_transform_rotate (transform, (float) self->frame.turn_deg);
   return gsk_transform_translate (
@@ -123,12 +123,12 @@ transform_of (HcFloorItem *self, double width_px, double depth_px)
  * hc_floor_item_place:
  * @self: an item
  *
- * Puts it where the view shows it. Called while the floor is laid out.
+ * Puts it where the sight shows it. Called while the floor is laid out.
  */
 void
 hc_floor_item_place (HcFloorItem *self)
 {
-  double scale = hc_floor_get_view (self->floor)->scale;
+  double scale = hc_floor_get_sight (self->floor)->scale;
   int width = MAX ((int) ceil (self->frame.width_mm * scale), 6);
   int depth = MAX ((int) ceil (self->frame.depth_mm * scale), 6);
   int least;
@@ -188,7 +188,7 @@ static void
 hc_floor_item_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   HcFloorItem *self = HC_FLOOR_ITEM (widget);
-  double scale = hc_floor_get_view (self->floor)->scale;
+  double scale = hc_floor_get_sight (self->floor)->scale;
   float width = (float) gtk_widget_get_width (widget);
   float depth = (float) gtk_widget_get_height (widget);
   graphene_rect_t bounds;

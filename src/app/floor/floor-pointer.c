@@ -24,7 +24,7 @@ hc_floor_item_at (HcFloor *self, double x_px, double y_px)
 {
   GtkWidget *picked = gtk_widget_pick (GTK_WIDGET (self), x_px, y_px, GTK_PICK_DEFAULT);
   HcFloorItem *item;
-  HcPoint at = hc_view_to_mm (&self->view, x_px, y_px);
+  HcPoint at = hc_sight_to_mm (&self->sight, x_px, y_px);
 
   if (picked == NULL || !HC_IS_FLOOR_ITEM (picked))
     return NULL;
@@ -80,7 +80,7 @@ pressed (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
       && (add || item == NULL || !hc_document_is_selected (document, hc_floor_item_get_id (item))))
     choose (self, item, add);
   g_clear_pointer (&self->drag, hc_floor_drag_free);
-  self->drag = hc_floor_drag_new (self, item, hc_view_to_mm (&self->view, x, y));
+  self->drag = hc_floor_drag_new (self, item, hc_sight_to_mm (&self->sight, x, y));
   if (item == NULL && add)
     self->drag->kind = HC_DRAG_BAND;
 }
@@ -88,9 +88,9 @@ pressed (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
 static void
 pan_to (HcFloor *self, double by_x, double by_y)
 {
-  HcView view = hc_view_panned (&self->drag->view, by_x, by_y);
+  HcSight sight = hc_sight_panned (&self->drag->sight, by_x, by_y);
 
-  hc_floor_set_view (self, &view);
+  hc_floor_set_sight (self, &sight);
 }
 
 static void
@@ -121,7 +121,7 @@ moved (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
       drag->claimed = TRUE;
       gtk_gesture_set_state (GTK_GESTURE (gesture), GTK_EVENT_SEQUENCE_CLAIMED);
     }
-  drag->to = hc_view_to_mm (&drag->view, x + by_x, y + by_y);
+  drag->to = hc_sight_to_mm (&drag->sight, x + by_x, y + by_y);
   drag->free = (state & GDK_CONTROL_MASK) != 0;
   drag->even = (state & GDK_SHIFT_MASK) != 0;
   if (drag->kind == HC_DRAG_PAN)
@@ -220,7 +220,7 @@ static void
 panning_began (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
 {
   g_clear_pointer (&self->drag, hc_floor_drag_free);
-  self->drag = hc_floor_drag_new (self, NULL, hc_view_to_mm (&self->view, x, y));
+  self->drag = hc_floor_drag_new (self, NULL, hc_sight_to_mm (&self->sight, x, y));
   self->drag->kind = HC_DRAG_PAN;
 }
 
@@ -229,14 +229,14 @@ scrolled (GtkEventControllerScroll *controller, double by_x, double by_y, HcFloo
 {
   GdkModifierType state
       = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (controller));
-  HcView view;
+  HcSight sight;
 
   if (state & GDK_CONTROL_MASK || !(state & GDK_SHIFT_MASK))
-    view = hc_view_zoomed (&self->view, by_y > 0 ? 1 / ZOOM_STEP : ZOOM_STEP, self->pointer_x,
+    sight = hc_sight_zoomed (&self->sight, by_y > 0 ? 1 / ZOOM_STEP : ZOOM_STEP, self->pointer_x,
                            self->pointer_y);
   else
-    view = hc_view_panned (&self->view, -(by_x + by_y) * PAN_STEP_PX, 0);
-  hc_floor_set_view (self, &view);
+    sight = hc_sight_panned (&self->sight, -(by_x + by_y) * PAN_STEP_PX, 0);
+  hc_floor_set_sight (self, &sight);
   return GDK_EVENT_STOP;
 }
 
@@ -250,19 +250,19 @@ pointer_moved (GtkEventControllerMotion *controller, double x, double y, HcFloor
 static void
 pinch_began (GtkGesture *gesture, GdkEventSequence *sequence, HcFloor *self)
 {
-  self->pinch_from = self->view;
+  self->pinch_from = self->sight;
 }
 
 static void
 pinched (GtkGestureZoom *gesture, double factor, HcFloor *self)
 {
   double x, y;
-  HcView view;
+  HcSight sight;
 
   if (!gtk_gesture_get_bounding_box_center (GTK_GESTURE (gesture), &x, &y))
     return;
-  view = hc_view_zoomed (&self->pinch_from, factor, x, y);
-  hc_floor_set_view (self, &view);
+  sight = hc_sight_zoomed (&self->pinch_from, factor, x, y);
+  hc_floor_set_sight (self, &sight);
 }
 
 static void

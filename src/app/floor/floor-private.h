@@ -17,14 +17,14 @@ struct _HcFloor
   HcPanel parent_instance;
 
   GSettings *settings;
-  HcView view;
+  HcSight sight;
   gboolean fitted;
   gboolean dark;
   HcFloorTool tool;
   HcFloorDrag *drag;
   double pointer_x;
   double pointer_y;
-  HcView pinch_from;
+  HcSight pinch_from;
 
   HcLayout *layout;
   GHashTable *items;

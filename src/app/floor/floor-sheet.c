@@ -22,17 +22,17 @@ static void
 hc_floor_sheet_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   HcFloorSheet *self = HC_FLOOR_SHEET (widget);
-  const HcView *view = hc_floor_get_view (self->floor);
+  const HcSight *sight = hc_floor_get_sight (self->floor);
   graphene_rect_t bounds;
   HcInk ink = { 0 };
 
   graphene_rect_init (&bounds, 0, 0, (float) gtk_widget_get_width (widget),
                       (float) gtk_widget_get_height (widget));
   ink.cr = gtk_snapshot_append_cairo (snapshot, &bounds);
-  cairo_translate (ink.cr, view->x_px, view->y_px);
-  cairo_scale (ink.cr, view->scale, view->scale);
+  cairo_translate (ink.cr, sight->x_px, sight->y_px);
+  cairo_scale (ink.cr, sight->scale, sight->scale);
   ink.palette = hc_floor_get_palette (self->floor);
-  ink.scale = view->scale;
+  ink.scale = sight->scale;
   self->draw (&ink, self->floor);
   cairo_destroy (ink.cr);
 }

@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The floor itself: its layers, its view, and laying it out. */
+ * The floor itself: its layers, its sight, and laying it out. */
 #include "config.h"
 
 #include "app/floor/floor-private.h"
@@ -10,10 +10,10 @@
 
 G_DEFINE_FINAL_TYPE (HcFloor, hc_floor, HC_TYPE_PANEL)
 
-const HcView *
-hc_floor_get_view (HcFloor *self)
+const HcSight *
+hc_floor_get_sight (HcFloor *self)
 {
-  return &self->view;
+  return &self->sight;
 }
 
 const HcPalette *
@@ -32,18 +32,18 @@ redraw_all (HcFloor *self)
 }
 
 /**
- * hc_floor_set_view:
+ * hc_floor_set_sight:
  * @self: the floor
- * @view: what part of it to look at
+ * @sight: what part of it to look at
  */
 void
-hc_floor_set_view (HcFloor *self, const HcView *view)
+hc_floor_set_sight (HcFloor *self, const HcSight *sight)
 {
-  gboolean zoomed = self->view.scale != view->scale;
+  gboolean zoomed = self->sight.scale != sight->scale;
 
-  if (hc_view_equal (&self->view, view))
+  if (hc_sight_equal (&self->sight, sight))
     return;
-  self->view = *view;
+  self->sight = *sight;
   if (zoomed)
     redraw_all (self);
   gtk_widget_queue_draw (self->ground);
@@ -61,19 +61,19 @@ hc_floor_set_view (HcFloor *self, const HcView *view)
 void
 hc_floor_fit (HcFloor *self)
 {
-  HcView view = hc_view_fit (hc_floor_get_extents (self), gtk_widget_get_width (GTK_WIDGET (self)),
+  HcSight sight = hc_sight_fit (hc_floor_get_extents (self), gtk_widget_get_width (GTK_WIDGET (self)),
                              gtk_widget_get_height (GTK_WIDGET (self)), FIT_MARGIN_PX);
 
-  hc_floor_set_view (self, &view);
+  hc_floor_set_sight (self, &sight);
 }
 
 void
 hc_floor_zoom (HcFloor *self, double factor)
 {
-  HcView view = hc_view_zoomed (&self->view, factor, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
+  HcSight sight = hc_sight_zoomed (&self->sight, factor, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
                                 gtk_widget_get_height (GTK_WIDGET (self)) / 2.0);
 
-  hc_floor_set_view (self, &view);
+  hc_floor_set_sight (self, &sight);
 }
 
 HcFloorItem *
@@ -98,7 +98,7 @@ hc_floor_show_part (HcFloor *self, const char *id)
 
   if (item == NULL)
     return;
-  hc_view_to_px (&self->view, hc_floor_item_get_frame (item)->centre, &x, &y);
+  hc_sight_to_px (&self->sight, hc_floor_item_get_frame (item)->centre, &x, &y);
   if (x < 0 || y < 0 || x > gtk_widget_get_width (GTK_WIDGET (self))
       || y > gtk_widget_get_height (GTK_WIDGET (self)))
     hc_floor_fit (self);
@@ -174,7 +174,7 @@ hc_floor_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 
   if (!self->fitted && self->layout != NULL)
     {
-      self->view = hc_view_fit (hc_floor_get_extents (self), width, height, FIT_MARGIN_PX);
+      self->sight = hc_sight_fit (hc_floor_get_extents (self), width, height, FIT_MARGIN_PX);
       self->fitted = TRUE;
     }
   place_sheet (self->ground, width, height);
@@ -274,7 +274,7 @@ hc_floor_init (HcFloor *self)
   gtk_widget_set_layout_manager (GTK_WIDGET (self), NULL);
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
-  self->view.scale = 0.1;
+  self->sight.scale = 0.1;
   self->items = g_hash_table_new (g_str_hash, g_str_equal);
   self->handles = g_ptr_array_new ();
   self->ground = add_sheet (self, hc_floor_draw_ground);

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "app/floor/floor-item.h"
-#include "app/floor/view.h"
+#include "app/floor/sight.h"
 #include "app/window/panel.h"
 
 G_BEGIN_DECLS
@@ -26,8 +26,8 @@ typedef enum
 #define HC_TYPE_FLOOR (hc_floor_get_type ())
 G_DECLARE_FINAL_TYPE (HcFloor, hc_floor, HC, FLOOR, HcPanel)
 
-const HcView *hc_floor_get_view (HcFloor *self);
-void hc_floor_set_view (HcFloor *self, const HcView *view);
+const HcSight *hc_floor_get_sight (HcFloor *self);
+void hc_floor_set_sight (HcFloor *self, const HcSight *sight);
 void hc_floor_fit (HcFloor *self);
 void hc_floor_zoom (HcFloor *self, double factor);
 void hc_floor_show_part (HcFloor *self, const char *id);
