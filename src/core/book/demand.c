@@ -61,9 +61,20 @@ speaking_level (const HcDemand *self, HcLevel level)
   return level;
 }
 
-static double
-largest_clause (const HcDemand *self, HcLevel level, double birds, double kg,
-                const HcBasis *basis)
+/**
+ * hc_demand_get_amount:
+ * @self: a demand
+ * @level: the level asked for, not %HC_LEVEL_SHORT
+ * @birds: how many birds
+ * @kg: their live mass together
+ * @basis: (nullable): what shares are shares of
+ *
+ * Returns: what they ask for, in the unit of use, with whole things not
+ *   rounded: what other birds' asks can be added to
+ */
+double
+hc_demand_get_amount (const HcDemand *self, HcLevel level, double birds, double kg,
+                      const HcBasis *basis)
 {
   HcLevel speaking = speaking_level (self, level);
   double most = 0;
@@ -97,7 +108,7 @@ hc_demand_required (const HcDemand *self, HcLevel level, double birds, double kg
   double required;
 
   g_return_val_if_fail (self != NULL, 0);
-  required = largest_clause (self, level, birds, kg, basis);
+  required = hc_demand_get_amount (self, level, birds, kg, basis);
   if (hc_figure_unit_get_dimension (self->figure.unit) == HC_DIMENSION_COUNT)
     return (double) hc_whole_asked (required);
   return required;

@@ -97,6 +97,8 @@ typedef struct
   double share;
 } HcDemand;
 
+double hc_demand_get_amount (const HcDemand *self, HcLevel level, double birds,
+                             double kg, const HcBasis *basis);
 double hc_demand_required (const HcDemand *self, HcLevel level, double birds,
                            double kg, const HcBasis *basis);
 gint64 hc_demand_most_birds (const HcDemand *self, HcLevel level, double offered,

@@ -49,12 +49,12 @@ hc_case_get_condition (const HcCase *self, HcNeedScope scope)
   return self->condition == HC_CONDITION_SHUT_IN ? HC_CONDITION_SHUT_IN : HC_CONDITION_DAY;
 }
 
-/* By night nobody eats, lays or goes out. */
+/* By night nobody eats, lays or goes out, and it is dark. */
 gboolean
 hc_case_judges (const HcCase *self, const HcNeed *need)
 {
   if (self->condition == HC_CONDITION_NIGHT)
-    return need->scope != HC_SCOPE_DAY_SPACE;
+    return need->scope != HC_SCOPE_DAY_SPACE && need->id != HC_NEED_LIGHT;
   if (self->condition == HC_CONDITION_SHUT_IN)
     return need->id != HC_NEED_RUN && need->id != HC_NEED_WAY_OUT;
   return TRUE;

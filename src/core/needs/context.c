@@ -159,6 +159,18 @@ hc_need_context_find_demand (const HcNeedContext *self, const char *name, guint 
   return demand != NULL && demand->figure.at_lay && !bird->at_lay ? NULL : demand;
 }
 
+/* The fitting a place belongs to, or %NULL. */
+const HcFitting *
+hc_need_context_find_fitting (const HcNeedContext *self, const HcPlace *place)
+{
+  guint room;
+
+  if (place->id == NULL || !hc_house_find_room (self->about->house, place->pen, &room))
+    return NULL;
+  return hc_parts_find (hc_room_get (hc_house_get_room (self->about->house, room))->fittings,
+                        place->id);
+}
+
 /* Names the pens of this space that birds live in, else all of them. */
 void
 hc_need_context_name_pens (const HcNeedContext *self, HcFinding *finding)

@@ -67,6 +67,7 @@ const HcLimit *hc_need_context_find_plain_limit (const HcNeedContext *self, cons
                                                  HcLevel level);
 const HcDemand *hc_need_context_find_demand (const HcNeedContext *self, const char *name,
                                              guint body, HcLevel level);
+const HcFitting *hc_need_context_find_fitting (const HcNeedContext *self, const HcPlace *place);
 void hc_need_context_name_pens (const HcNeedContext *self, HcFinding *finding);
 
 G_END_DECLS

@@ -45,6 +45,7 @@ typedef enum
 typedef struct _HcNeed HcNeed;
 typedef struct _HcNeedContext HcNeedContext;
 typedef struct _HcAnswer HcAnswer;
+typedef struct _HcServing HcServing;
 
 /**
  * HcNeed: (skip)
@@ -54,6 +55,12 @@ typedef struct _HcAnswer HcAnswer;
  * @why: why it matters to the bird
  * @help: its help page
  * @judge: fills an answer for one space
+ * @serve: (nullable): of counting needs: how many birds of one space are
+ *   served at a level, with reasons when details are asked for
+ * @none: finding code when there is no place at all
+ * @few: finding code when there are too few places, or too little of it
+ * @confined: finding code when some birds can use only some of the places
+ * @lifts: what could be added to serve more birds, ended by %HC_N_OFFER_KINDS
  */
 struct _HcNeed
 {
@@ -66,6 +73,12 @@ struct _HcNeed
   HcNeedSort sort;
   HcNeedScope scope;
   void (*judge) (const HcNeedContext *context, HcAnswer *answer);
+  void (*serve) (const HcNeedContext *context, HcLevel level, gboolean details,
+                 HcServing *serving);
+  const char *none;
+  const char *few;
+  const char *confined;
+  HcOfferKind lifts[4];
 };
 
 const HcNeed *hc_need_get (HcNeedId id);

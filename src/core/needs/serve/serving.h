@@ -18,7 +18,7 @@ G_BEGIN_DECLS
  *   there are others they cannot
  *
  * All after @exact is filled only when details are asked for. */
-typedef struct
+struct _HcServing
 {
   gint64 there;
   gint64 served;
@@ -32,7 +32,7 @@ typedef struct
   HcBodies confined;
   GPtrArray *only;
   HcAllotment *allotment;
-} HcServing;
+};
 
 void hc_serving_clear (HcServing *self);
 void hc_serving_set_served (HcServing *self, const HcNeedContext *context, HcBodies bodies,

@@ -1,0 +1,186 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Things in the swing of a door, or in front of a pop hole. */
+#include "config.h"
+
+#include "needs/clearance/clearance.h"
+
+#include "base/shape-relate.h"
+#include "flock/figure-names.h"
+#include "supply/stand.h"
+
+#include <math.h>
+
+/* Corners of the quarter circle a door sweeps. */
+#define SWEEP_STEPS 8
+
+/* A door or hole seen from inside the room: @in points into it, @along from
+ * its first edge to its last, both of length 1. */
+typedef struct
+{
+  HcPoint first;
+  HcPoint along;
+  HcPoint in;
+} Doorway;
+
+static gboolean
+find_doorway (const HcClearance *self, const HcOpening *opening, Doorway *doorway)
+{
+  const HcOpeningValues *values = hc_opening_get (opening);
+  const HcRoomWall *wall = hc_room_get_wall_of (self->room, opening);
+  HcPoint face;
+  double off_mm;
+
+  if (wall == NULL)
+    return FALSE;
+  doorway->along = hc_point_unit (hc_point_subtract (wall->line_to, wall->line_from));
+  face = hc_point_unit (hc_point_subtract (wall->to, wall->from));
+  doorway->in = hc_point (-face.y_mm, face.x_mm);
+  off_mm = hc_point_dot (hc_point_subtract (wall->from, wall->line_from), doorway->in);
+  doorway->first = hc_point_add (
+      hc_point_add (wall->line_from,
+                    hc_point_scale (doorway->along, values->along_mm - values->width_mm / 2)),
+      hc_point_scale (doorway->in, off_mm));
+  return TRUE;
+}
+
+static HcPoint
+point_in_front (const Doorway *doorway, double along_mm, double in_mm)
+{
+  return hc_point_add (doorway->first, hc_point_add (hc_point_scale (doorway->along, along_mm),
+                                                     hc_point_scale (doorway->in, in_mm)));
+}
+
+static HcShape *
+sweep_of_door (const Doorway *doorway, const HcOpeningValues *values)
+{
+  double hinge_mm = values->hinge == HC_HINGE_START ? 0 : values->width_mm;
+  double turn = values->hinge == HC_HINGE_START ? 1 : -1;
+  HcPoint corners[SWEEP_STEPS + 2];
+
+  corners[0] = point_in_front (doorway, hinge_mm, 0);
+  for (guint i = 0; i <= SWEEP_STEPS; i++)
+    {
+      double angle = G_PI / 2 * i / SWEEP_STEPS;
+
+      corners[i + 1] = point_in_front (doorway, hinge_mm + turn * values->width_mm * cos (angle),
+                                       values->width_mm * sin (angle));
+    }
+  return hc_shape_new_polygon (corners, G_N_ELEMENTS (corners));
+}
+
+static HcShape *
+strip_before (const Doorway *doorway, const HcOpeningValues *values, double depth_mm)
+{
+  HcPoint corners[] = {
+    point_in_front (doorway, 0, 0),
+    point_in_front (doorway, values->width_mm, 0),
+    point_in_front (doorway, values->width_mm, depth_mm),
+    point_in_front (doorway, 0, depth_mm),
+  };
+
+  return hc_shape_new_polygon (corners, G_N_ELEMENTS (corners));
+}
+
+static void
+tell_what_is_in (HcClearance *self, const HcOpening *opening, HcShape *area, const char *code,
+                 gboolean (*lets_by) (const HcFittingValues *values))
+{
+  const HcOpeningValues *values = hc_opening_get (opening);
+  g_autoptr (GArray) near = hc_room_find_fittings (self->room, hc_shape_get_bounds (area));
+  HcFinding *finding = NULL;
+
+  for (guint i = 0; i < near->len; i++)
+    {
+      guint fitting = g_array_index (near, guint, i);
+      double bottom_mm;
+      double top_mm;
+
+      hc_stand_get_heights (self->fittings->pdata[fitting], &bottom_mm, &top_mm);
+      if (lets_by (hc_clearance_get (self, fitting)) || top_mm <= values->sill_mm
+          || bottom_mm >= values->sill_mm + values->height_mm
+          || !hc_shape_overlaps (area, hc_room_get_footprint (self->room, fitting),
+                                 HC_CLEARANCE_FORGIVEN_MM2))
+        continue;
+      if (finding == NULL)
+        finding = hc_clearance_add (self, code, HC_LEVEL_SHORT, hc_opening_get_id (opening));
+      hc_finding_add_id (finding, hc_fitting_get_id (self->fittings->pdata[fitting]));
+    }
+}
+
+static gboolean
+lets_door_by (const HcFittingValues *values)
+{
+  return values->kind == HC_FITTING_FLOOR_HEAT_PAD || values->kind == HC_FITTING_DUST_BATH;
+}
+
+/* Birds walk up a ramp to the hole, and over what lies flat. */
+static gboolean
+lets_birds_by (const HcFittingValues *values)
+{
+  return lets_door_by (values) || values->kind == HC_FITTING_RAMP
+         || values->kind == HC_FITTING_PLATFORM;
+}
+
+/* A door in a partition opens into the pen that the wall's line runs round the
+ * way its ring does; one in an outer wall opens into the house. */
+static gboolean
+swings_into (const HcClearance *self, const HcOpening *opening)
+{
+  const HcRoomWall *wall = hc_room_get_wall_of (self->room, opening);
+  HcPoint face;
+  HcPoint line;
+
+  if (wall == NULL || hc_opening_get (opening)->swing == HC_SWING_SLIDES)
+    return FALSE;
+  face = hc_point_subtract (wall->to, wall->from);
+  line = hc_point_subtract (wall->line_to, wall->line_from);
+  if (hc_room_wall_is_outer (wall) || !hc_room_is_roofed (self->room))
+    return hc_room_is_roofed (self->room) == (hc_opening_get (opening)->swing == HC_SWING_IN);
+  return (hc_point_dot (face, line) > 0) == (hc_opening_get (opening)->swing == HC_SWING_IN);
+}
+
+static void
+look_at_door (HcClearance *self, const HcOpening *opening, const Doorway *doorway)
+{
+  g_autoptr (HcShape) sweep = NULL;
+
+  if (!swings_into (self, opening))
+    return;
+  sweep = sweep_of_door (doorway, hc_opening_get (opening));
+  tell_what_is_in (self, opening, sweep, "clearance.door-blocked", lets_door_by);
+}
+
+static void
+look_at_pop_hole (HcClearance *self, const HcOpening *opening, const Doorway *doorway)
+{
+  const HcLimit *width = hc_standard_find_limit (self->standard, HC_FIGURE_FLOOR_LEAST_WIDTH,
+                                                 NULL, HC_WEEK_GROWN, HC_CONDITION_DAY);
+  g_autoptr (HcShape) strip = NULL;
+  double depth_mm;
+
+  if (width == NULL || !hc_limit_get (width, HC_LEVEL_TIGHT, &depth_mm))
+    return;
+  strip = strip_before (doorway, hc_opening_get (opening), depth_mm);
+  tell_what_is_in (self, opening, strip, "clearance.pop-hole-blocked", lets_birds_by);
+}
+
+void
+hc_clearance_look_at_doors (HcClearance *self)
+{
+  HcParts *openings = hc_room_get_openings (self->room);
+
+  for (guint i = 0; i < openings->len; i++)
+    {
+      int kind = hc_opening_get (openings->pdata[i])->kind;
+      Doorway doorway;
+
+      if (!find_doorway (self, openings->pdata[i], &doorway))
+        continue;
+      if (kind == HC_OPENING_KEEPER_DOOR)
+        look_at_door (self, openings->pdata[i], &doorway);
+      if (kind == HC_OPENING_POP_HOLE)
+        look_at_pop_hole (self, openings->pdata[i], &doorway);
+    }
+}

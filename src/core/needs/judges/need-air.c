@@ -1,0 +1,37 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Air: vents for the cold and for the heat, above sleeping birds. */
+#include "config.h"
+
+#include "needs/judges/judges.h"
+
+#include "needs/count.h"
+#include "needs/figures.h"
+#include "needs/judges/share-of-floor.h"
+
+#include <glib/gi18n-lib.h>
+
+static void
+judge (const HcNeedContext *context, HcAnswer *answer)
+{
+  hc_share_of_floor_judge (context, HC_OFFER_VENTS_WINTER, HC_FIGURE_AIR_WINTER_VENTS,
+                           "air.winter-vents", answer);
+  hc_share_of_floor_judge (context, HC_OFFER_VENTS_SUMMER, HC_FIGURE_AIR_SUMMER_VENTS,
+                           "air.summer-vents", answer);
+  hc_count_tell_lost_places (context, HC_OFFER_VENTS_WINTER, "air.vent-too-low", answer);
+}
+
+const HcNeed hc_need_air = {
+  .id = HC_NEED_AIR,
+  .word = "air",
+  .title = N_("Air"),
+  .question = N_("Does damp air get out without a draught on the birds?"),
+  .why = N_("Birds stand dry cold well and damp air badly: it frosts combs and hurts lungs. "
+            "A draught on sleeping birds takes their warmth."),
+  .help = "need-air",
+  .sort = HC_NEED_BALANCE,
+  .scope = HC_SCOPE_AIR_SPACE,
+  .judge = judge,
+  .lifts = { HC_N_OFFER_KINDS },
+};

@@ -1,0 +1,16 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Needs that ask for a share of the floor, however many birds there are. */
+#pragma once
+
+#include "needs/answer.h"
+#include "needs/context.h"
+
+G_BEGIN_DECLS
+
+/* Private to needs/. */
+void hc_share_of_floor_judge (const HcNeedContext *context, HcOfferKind kind,
+                              const char *figure, const char *code, HcAnswer *answer);
+
+G_END_DECLS
