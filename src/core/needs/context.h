@@ -37,7 +37,8 @@ guint hc_case_get_n_spaces (const HcCase *self, const HcNeed *need);
 HcStandard *hc_case_get_standard (const HcCase *self, HcLevel level);
 
 /* Private to needs/. @counts are the birds that live in the space, by body.
- * @extra_amount of @extra_kind is added to what it offers, to ask 'what if'. */
+ * @extra_amount of @extra_kind is added to what it offers, to ask 'what if'.
+ * With @only_whether_all nobody asks how many are served, only whether all. */
 struct _HcNeedContext
 {
   HcCase *about;
@@ -47,6 +48,7 @@ struct _HcNeedContext
   gint64 counts[HC_MOST_BODIES];
   HcOfferKind extra_kind;
   double extra_amount;
+  gboolean only_whether_all;
 };
 
 void hc_need_context_init (HcNeedContext *self, HcCase *about, const HcNeed *need, guint space);

@@ -155,7 +155,7 @@ look_at_door (HcClearance *self, const HcOpening *opening, const Doorway *doorwa
 static void
 look_at_pop_hole (HcClearance *self, const HcOpening *opening, const Doorway *doorway)
 {
-  const HcLimit *width = hc_standard_find_limit (self->standard, HC_FIGURE_FLOOR_LEAST_WIDTH,
+  const HcLimit *width = hc_standard_find_limit (self->standard, HC_FIGURE_FLOOR_WIDTH,
                                                  NULL, HC_WEEK_GROWN, HC_CONDITION_DAY);
   g_autoptr (HcShape) strip = NULL;
   double depth_mm;

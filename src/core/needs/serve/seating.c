@@ -6,6 +6,7 @@
 
 #include "needs/serve/seating.h"
 
+#include "base/whole.h"
 #include "needs/allot/packing.h"
 
 static HcBodies
@@ -31,6 +32,20 @@ list_stretches (const HcFounds *founds)
       g_array_append_val (stretches, stretch);
     }
   return stretches;
+}
+
+/* More birds than bar, whoever sits where. */
+static gboolean
+is_hopeless (const HcPacking *packing)
+{
+  double asked_mm = 0;
+  double there_mm = 0;
+
+  for (guint body = 0; body < packing->n_bodies; body++)
+    asked_mm += packing->seats_mm[body] * (double) packing->counts[body];
+  for (guint i = 0; i < packing->n_stretches; i++)
+    there_mm += packing->stretches[i].length_mm;
+  return asked_mm > there_mm * (1 + HC_WHOLE_TOLERANCE);
 }
 
 /* Those left over, and the stretches that suit any of them. */
@@ -87,10 +102,12 @@ hc_seating_serve (const HcNeedContext *context, HcOfferKind kind, const char *fi
       }
   packing = (HcPacking) { n_bodies, counts, seats_mm, stretches->len,
                           (const HcPackStretch *) stretches->data, HC_PACKING_STEPS };
+  if (context->only_whether_all && is_hopeless (&packing))
+    packing.n_stretches = 0;
   seats = hc_packing_seat (&packing, &serving->exact);
   for (guint body = 0; body < n_bodies; body++)
-    for (guint i = 0; i < stretches->len; i++)
-      served[body] += seats[body * stretches->len + i];
+    for (guint i = 0; i < packing.n_stretches; i++)
+      served[body] += seats[body * packing.n_stretches + i];
   hc_serving_set_served (serving, context, bodies, served);
   if (details)
     tell_details (&asking, context, bodies, &founds, seats, serving);
