@@ -27,20 +27,20 @@ can_use (const HcFlow *self, guint body, const HcFlowPlace *place)
   return (place->suits >> body & 1) && self->each[body][place->sort] >= 0;
 }
 
-static guint
+static HcFlowPlace *
 find_pool (GArray *pools, const HcFlowPlace *place)
 {
   HcFlowPlace fresh = { place->sort, 0, place->suits };
 
   for (guint i = 0; i < pools->len; i++)
     {
-      const HcFlowPlace *sum = &g_array_index (pools, HcFlowPlace, i);
+      HcFlowPlace *sum = &g_array_index (pools, HcFlowPlace, i);
 
       if (sum->sort == place->sort && sum->suits == place->suits)
-        return i;
+        return sum;
     }
   g_array_append_val (pools, fresh);
-  return pools->len - 1;
+  return &g_array_index (pools, HcFlowPlace, pools->len - 1);
 }
 
 static GArray *
@@ -53,7 +53,7 @@ pool_places (const HcFlow *self)
       const HcFlowPlace *place = &self->places[i];
 
       if (place->amount > 0 && place->suits != 0)
-        g_array_index (pools, HcFlowPlace, find_pool (pools, place)).amount += place->amount;
+        find_pool (pools, place)->amount += place->amount;
     }
   return pools;
 }
