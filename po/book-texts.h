@@ -387,6 +387,7 @@ N_("At the warm end, 10 to 15 cm above the floor; three degrees below is the tol
 N_("At the warm end, 10 to 15 cm above the floor")
 N_("Never more than half the pen: a cool end always")
 N_("From anything that burns; a lamp is the least safe choice")
+N_("Across, the circle a lamp warms is this many widths of its shade")
 N_("Two that hold without each other")
 N_("The law for hens asks 35 high and 40 wide")
 N_("For fertile eggs")
