@@ -20,6 +20,8 @@
 #define SUFFIX ".hencote-draft"
 #define ASIDE ".set-aside"
 
+G_DEFINE_BOXED_TYPE (HcDraft, hc_draft, hc_draft_copy, hc_draft_free)
+
 /**
  * hc_draft_new:
  * @key: the draft's name, an id
@@ -44,6 +46,27 @@ hc_draft_new (const char *key,
   return self;
 }
 
+/**
+ * hc_draft_copy:
+ * @self: a draft
+ *
+ * Returns: (transfer full): a copy that shares the plan
+ */
+HcDraft *
+hc_draft_copy (const HcDraft *self)
+{
+  HcDraft *copy = hc_draft_new (self->key, self->plan, self->uri, self->etag);
+
+  copy->written = self->written;
+  return copy;
+}
+
+/**
+ * hc_draft_free:
+ * @self: (transfer full): a draft
+ *
+ * Frees it and lets go of its plan.
+ */
 void
 hc_draft_free (HcDraft *self)
 {

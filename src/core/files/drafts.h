@@ -8,6 +8,8 @@
 
 G_BEGIN_DECLS
 
+#define HC_TYPE_DRAFT (hc_draft_get_type ())
+
 /**
  * HcDraft:
  * @key: names the draft: one for each open document, a new id
@@ -28,10 +30,13 @@ typedef struct
   gint64 written;
 } HcDraft;
 
+GType hc_draft_get_type (void);
+
 HcDraft *hc_draft_new (const char *key,
                        HcPlan *plan,
                        const char *uri,
                        const char *etag) G_GNUC_WARN_UNUSED_RESULT;
+HcDraft *hc_draft_copy (const HcDraft *self) G_GNUC_WARN_UNUSED_RESULT;
 void hc_draft_free (HcDraft *self);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcDraft, hc_draft_free)

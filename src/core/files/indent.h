@@ -6,10 +6,13 @@
 
 #include <glib.h>
 
-/* Starts a line, two spaces in for each step of @depth. */
+/* Starts a line, two spaces in for each step of @depth; files are 64 deep. */
 static inline void
 hc_indent (GString *into,
            guint depth)
 {
-  g_string_append_printf (into, "\n%*s", (int) depth * 2, "");
+  static const char spaces[] = "\n                                                                "
+                               "                                                                ";
+
+  g_string_append_len (into, spaces, 1 + (gssize) MIN (depth, 64) * 2);
 }

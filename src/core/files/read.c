@@ -18,6 +18,8 @@
 /* Parts of a newer file that lean on parts left out are left out one by one. */
 #define MOST_LEANING 100
 
+G_DEFINE_BOXED_TYPE (HcPlanFile, hc_plan_file, hc_plan_file_copy, hc_plan_file_free)
+
 static const char *const header[] = { "format", "version", "uid", NULL };
 
 static gboolean
@@ -165,13 +167,12 @@ read_file (HcReader *reader)
 
 /**
  * hc_plan_file_read:
- * @text: (array length=length): the content of a plan file, from anywhere
+ * @text: (array length=length) (element-type guint8): the content of a plan file, from anywhere
  * @length: its length in bytes
  * @error: where to put %HC_ERROR_FILE, naming line, column and member, or
  *   %HC_ERROR_NEWER when too little of a newer file is known here
  *
- * Returns: (transfer full) (nullable): the plan, sound in every way that
- *   [func@plan_find_fault] looks for
+ * Returns: (transfer full) (nullable): the plan, sound as [method@Plan.is_sound] tells
  */
 HcPlanFile *
 hc_plan_file_read (const char *text,
@@ -190,6 +191,19 @@ hc_plan_file_read (const char *text,
     g_propagate_error (error, g_steal_pointer (&reader.error));
   hc_reader_clear (&reader);
   return file;
+}
+
+/**
+ * hc_plan_file_copy:
+ * @self: a plan file
+ *
+ * Returns: (transfer full): a copy that shares the plan
+ */
+HcPlanFile *
+hc_plan_file_copy (const HcPlanFile *self)
+{
+  hc_plan_ref (self->plan);
+  return g_memdup2 (self, sizeof *self);
 }
 
 /**

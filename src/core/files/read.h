@@ -15,6 +15,8 @@ G_BEGIN_DECLS
  */
 #define HC_PLAN_VERSION 1
 
+#define HC_TYPE_PLAN_FILE (hc_plan_file_get_type ())
+
 /**
  * HcPlanFile:
  * @plan: the plan in it
@@ -33,9 +35,12 @@ typedef struct
   guint n_unknown;
 } HcPlanFile;
 
+GType hc_plan_file_get_type (void);
+
 HcPlanFile *hc_plan_file_read (const char *text,
                                gsize length,
                                GError **error) G_GNUC_WARN_UNUSED_RESULT;
+HcPlanFile *hc_plan_file_copy (const HcPlanFile *self) G_GNUC_WARN_UNUSED_RESULT;
 void hc_plan_file_free (HcPlanFile *self);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcPlanFile, hc_plan_file_free)

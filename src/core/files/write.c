@@ -222,7 +222,7 @@ check_readable (const GString *text,
  * @length: (out) (optional): the length of the text in bytes
  * @error: where to put %HC_ERROR_SAVE
  *
- * Writes nothing that [func@plan_file_read] would not take.
+ * Writes nothing that [func@PlanFile.read] would not take.
  *
  * Returns: (transfer full) (nullable): the text of its file, in UTF-8
  */

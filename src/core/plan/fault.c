@@ -9,7 +9,7 @@
 #include <glib/gi18n-lib.h>
 
 /**
- * hc_fault_clear:
+ * hc_fault_clear: (skip)
  * @self: a fault
  *
  * Frees what it holds and makes it say that nothing is wrong.
@@ -126,7 +126,7 @@ sentence_for (HcFaultKind kind)
 }
 
 /**
- * hc_fault_describe:
+ * hc_fault_describe: (skip)
  * @self: a fault
  *
  * Returns: (transfer full): a sentence on what is wrong and what is allowed,

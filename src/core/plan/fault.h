@@ -9,7 +9,7 @@
 G_BEGIN_DECLS
 
 /**
- * HcFaultKind:
+ * HcFaultKind: (skip)
  * @HC_FAULT_NONE: the plan is sound
  * @HC_FAULT_NUMBER: a number is outside its bounds, or is none
  * @HC_FAULT_WORD: a kind that does not exist
@@ -53,7 +53,7 @@ typedef enum
 } HcFaultKind;
 
 /**
- * HcFault:
+ * HcFault: (skip)
  * @kind: what is wrong
  * @path: (nullable): where, such as "variants[0].pens[2].height_mm"
  * @id: (nullable): the id of the part at fault, or the id that names nothing

@@ -110,7 +110,7 @@ find_fault_of_batches (const HcPlanValues *values,
 }
 
 /**
- * hc_plan_find_fault:
+ * hc_plan_find_fault: (skip)
  * @plan: a plan
  * @fault: (out caller-allocates): what is wrong, filled when something is;
  *   clear it with hc_fault_clear()
@@ -145,7 +145,8 @@ hc_plan_find_fault (const HcPlan *plan,
  * @plan: a plan
  * @error: where to put %HC_ERROR_EDIT
  *
- * Does what [func@plan_find_fault] does, for edits.
+ * Looks for what no plan may have: members out of bounds, ids that stand twice
+ * or name nothing, pens without a floor, openings that are in no wall.
  *
  * Returns: whether nothing is wrong with @plan
  */
