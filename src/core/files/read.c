@@ -15,8 +15,9 @@
 #include <math.h>
 #include <string.h>
 
-/* Parts of a newer file that lean on parts left out are left out one by one. */
-#define MOST_LEANING 100
+/* Parts of a newer file that lean on parts left out are left out one by one,
+ * reading again each time: this many values in all before giving up. */
+#define MOST_VALUES_AGAIN 4000000
 
 G_DEFINE_BOXED_TYPE (HcPlanFile, hc_plan_file, hc_plan_file_copy, hc_plan_file_free)
 
@@ -118,7 +119,7 @@ leave_out_part (HcReader *reader,
 {
   guint value = find_part (reader->json, fault->path);
 
-  if (n_before >= MOST_LEANING || value == 0 || reader->json->values[value].left_out)
+  if ((guint64) n_before * reader->json->n_values > MOST_VALUES_AGAIN || value == 0 || reader->json->values[value].left_out)
     return fail_newer (reader);
   return hc_reader_forgives (reader, value);
 }

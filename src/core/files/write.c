@@ -60,7 +60,9 @@ write_name (Writer *writer,
             const char *name)
 {
   start_member (writer);
-  g_string_append_printf (writer->text, "\"%s\": ", name);
+  g_string_append_c (writer->text, '"');
+  g_string_append (writer->text, name);
+  g_string_append (writer->text, "\": ");
 }
 
 static void
