@@ -6,7 +6,7 @@
 
 #include "app/properties/properties.h"
 
-#include "app/properties/property-field.h"
+#include "app/properties/property-list.h"
 
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
@@ -21,7 +21,7 @@ struct _HcProperties
   HcPanel parent_instance;
 
   GtkLabel *heading;
-  GtkBox *fields;
+  HcPropertyList *fields;
 
   char *shown;
   const HcPartClass *klass;
@@ -68,46 +68,17 @@ field_entered (HcProperties *self, HcPropertyField *field)
 {
   HcPlan *plan = hc_document_get_settled_plan (hc_panel_get_document (HC_PANEL (self)));
   gpointer part = find_part (hc_plan_get_layout (plan), self->shown);
-  const HcProperty *property = hc_property_field_get_property_row (field);
   g_autofree gpointer values = NULL;
   g_autofree char *merge = NULL;
-  g_autofree char *label = NULL;
+  g_autofree char *step = hc_property_list_get_step (field);
   GError *error = NULL;
 
   if (part == NULL)
     return;
-  values = g_memdup2 (hc_part_get_values (part), self->klass->values_size);
-  hc_property_field_store (field, values);
-  merge = g_strdup_printf ("%s %s", self->shown, property->member);
-  /* Translators: a step in the undo menu; %s is what is set, such as "Height" */
-  label = g_strdup_printf (_("Set %s"), _(property->label));
-  hc_panel_apply (HC_PANEL (self), set_part (self, plan, values, &error), error, label, merge);
-}
-
-static void
-clear_fields (HcProperties *self)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->fields))) != NULL)
-    gtk_box_remove (self->fields, child);
-}
-
-static void
-add_fields (HcProperties *self)
-{
-  HcBook *book = hc_panel_get_book (HC_PANEL (self));
-  guint n;
-  const HcProperty *properties = hc_properties_of (self->klass, &n);
-
-  for (guint i = 0; i < n; i++)
-    {
-      HcPropertyField *field = hc_property_field_new (
-          &properties[i], hc_property_find_member (self->klass, properties[i].member), book);
-
-      g_signal_connect_swapped (field, "entered", G_CALLBACK (field_entered), self);
-      gtk_box_append (self->fields, GTK_WIDGET (field));
-    }
+  values = hc_property_list_store (self->fields, field, part);
+  merge = g_strdup_printf ("%s %s", self->shown,
+                           hc_property_field_get_property_row (field)->member);
+  hc_panel_apply (HC_PANEL (self), set_part (self, plan, values, &error), error, step, merge);
 }
 
 static char *
@@ -126,26 +97,14 @@ static void
 show_values (HcProperties *self)
 {
   gpointer part = self->shown != NULL ? find_part (layout_of (self), self->shown) : NULL;
-  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self->fields));
-  gconstpointer values;
   g_autofree char *heading = NULL;
 
   gtk_widget_set_visible (GTK_WIDGET (self), part != NULL);
   if (part == NULL)
     return;
-  values = hc_part_get_values (part);
   heading = heading_for (self, part);
   gtk_label_set_text (self->heading, heading);
-  for (; child != NULL; child = gtk_widget_get_next_sibling (child))
-    {
-      HcPropertyField *field = HC_PROPERTY_FIELD (child);
-      const HcProperty *property = hc_property_field_get_property_row (field);
-
-      gtk_widget_set_visible (child, property->suits == NULL
-                                         || property->suits (values, hc_panel_get_book (
-                                                                         HC_PANEL (self))));
-      hc_property_field_show (field, values, hc_panel_get_units (HC_PANEL (self)));
-    }
+  hc_property_list_show (self->fields, hc_part_get_values (part));
 }
 
 static void
@@ -154,20 +113,13 @@ hc_properties_selection_changed (HcPanel *panel)
   HcProperties *self = HC_PROPERTIES (panel);
   const char *const *ids = hc_document_get_selection (hc_panel_get_document (panel));
   const char *only = ids[0] != NULL && ids[1] == NULL ? ids[0] : NULL;
+  g_autofree char *before = g_steal_pointer (&self->shown);
 
-  if (g_strcmp0 (only, self->shown) != 0)
+  self->shown = g_strdup (only);
+  if (only != NULL)
     {
-      g_autofree char *before = g_steal_pointer (&self->shown);
-      const HcPartClass *klass = only != NULL ? class_of (layout_of (self), only) : NULL;
-
-      self->shown = g_strdup (only);
-      if (klass != self->klass)
-        {
-          self->klass = klass;
-          clear_fields (self);
-          if (klass != NULL)
-            add_fields (self);
-        }
+      self->klass = class_of (layout_of (self), only);
+      hc_property_list_set_class (self->fields, self->klass, panel);
     }
   show_values (self);
 }
@@ -201,11 +153,13 @@ hc_properties_class_init (HcPropertiesClass *klass)
   G_OBJECT_CLASS (klass)->finalize = hc_properties_finalize;
   HC_PANEL_CLASS (klass)->plan_changed = hc_properties_plan_changed;
   HC_PANEL_CLASS (klass)->selection_changed = hc_properties_selection_changed;
+  g_type_ensure (HC_TYPE_PROPERTY_LIST);
   gtk_widget_class_install_action (widget_class, "properties.duplicate", NULL, act_on_floor);
   gtk_widget_class_install_action (widget_class, "properties.remove", NULL, act_on_floor);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/properties.ui");
   gtk_widget_class_bind_template_child (widget_class, HcProperties, heading);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, fields);
+  gtk_widget_class_bind_template_callback (widget_class, field_entered);
 }
 
 static void

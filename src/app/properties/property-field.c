@@ -6,7 +6,10 @@
 
 #include "app/properties/property-field.h"
 
+#include "app/fields/date-field.h"
 #include "app/fields/length-field.h"
+
+#include "words/house-words.h"
 
 #include <glib/gi18n.h>
 
@@ -128,29 +131,97 @@ new_word_choice (HcPropertyField *self)
 static void
 add_entry (HcPropertyField *self, GtkStringList *names, const char *id, const char *name)
 {
-  g_ptr_array_add (self->ids, (gpointer) id);
+  g_ptr_array_add (self->ids, g_strdup (id));
   gtk_string_list_append (names, name);
+}
+
+static void
+add_book_entries (HcPropertyField *self, GtkStringList *names, HcBook *book)
+{
+  switch (self->property->choices)
+    {
+    case HC_CHOICES_BEDDING:
+      for (guint i = 0; i < hc_book_get_n_beddings (book); i++)
+        add_entry (self, names, hc_book_get_bedding_at (book, i)->id,
+                   hc_material_get_name (hc_book_get_bedding_at (book, i)->name));
+      break;
+    case HC_CHOICES_MESH:
+      for (guint i = 0; i < hc_book_get_n_meshes (book); i++)
+        add_entry (self, names, hc_book_get_mesh_at (book, i)->id,
+                   hc_material_get_name (hc_book_get_mesh_at (book, i)->name));
+      break;
+    case HC_CHOICES_FLOOR:
+      for (guint i = 0; i < hc_book_get_n_floor_layers (book); i++)
+        add_entry (self, names, hc_book_get_floor_layer_at (book, i)->id,
+                   hc_material_get_name (hc_book_get_floor_layer_at (book, i)->name));
+      break;
+    case HC_CHOICES_BREED:
+      for (guint i = 0; i < hc_book_get_n_breeds (book); i++)
+        add_entry (self, names, hc_book_get_breed_at (book, i)->id,
+                   hc_breed_get_name (hc_book_get_breed_at (book, i)));
+      break;
+    case HC_CHOICES_KIND:
+      for (guint i = 0; i < hc_book_get_n_kinds (book); i++)
+        add_entry (self, names, hc_book_get_kind_at (book, i)->id,
+                   hc_kind_get_name (hc_book_get_kind_at (book, i), 1));
+      break;
+    case HC_CHOICES_PEN:
+    case HC_CHOICES_NONE:
+      break;
+    }
 }
 
 static GtkWidget *
 new_book_choice (HcPropertyField *self, HcBook *book)
 {
   GtkStringList *names = gtk_string_list_new (NULL);
+  GtkWidget *editor;
 
   add_entry (self, names, "", _("None"));
-  if (self->property->choices == HC_CHOICES_BEDDING)
-    for (guint i = 0; i < hc_book_get_n_beddings (book); i++)
-      add_entry (self, names, hc_book_get_bedding_at (book, i)->id,
-                 hc_material_get_name (hc_book_get_bedding_at (book, i)->name));
-  else if (self->property->choices == HC_CHOICES_MESH)
-    for (guint i = 0; i < hc_book_get_n_meshes (book); i++)
-      add_entry (self, names, hc_book_get_mesh_at (book, i)->id,
-                 hc_material_get_name (hc_book_get_mesh_at (book, i)->name));
-  else
-    for (guint i = 0; i < hc_book_get_n_floor_layers (book); i++)
-      add_entry (self, names, hc_book_get_floor_layer_at (book, i)->id,
-                 hc_material_get_name (hc_book_get_floor_layer_at (book, i)->name));
-  return new_choice (self, names);
+  add_book_entries (self, names, book);
+  editor = new_choice (self, names);
+  if (self->property->choices == HC_CHOICES_BREED)
+    {
+      gtk_drop_down_set_expression (
+          GTK_DROP_DOWN (editor),
+          gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string"));
+      gtk_drop_down_set_enable_search (GTK_DROP_DOWN (editor), TRUE);
+    }
+  return editor;
+}
+
+/**
+ * hc_property_field_offer_pens: (skip)
+ * @self: the field of a pen's id
+ * @layout: the layout whose pens there are to choose from
+ */
+void
+hc_property_field_offer_pens (HcPropertyField *self, HcLayout *layout)
+{
+  HcParts *pens = hc_layout_get (layout)->pens;
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+
+  self->showing = TRUE;
+  g_ptr_array_set_size (self->ids, 0);
+  add_entry (self, names, "", _("None"));
+  for (guint i = 0; i < pens->len; i++)
+    {
+      g_autofree char *name = hc_words_pen_name (pens->pdata[i]);
+
+      add_entry (self, names, hc_part_get_id (pens->pdata[i]), name);
+    }
+  gtk_drop_down_set_model (GTK_DROP_DOWN (self->editor), G_LIST_MODEL (names));
+  self->showing = FALSE;
+}
+
+static GtkWidget *
+new_day (HcPropertyField *self)
+{
+  GtkWidget *editor = hc_date_field_new (_("grown"));
+
+  g_signal_connect_swapped (editor, "entered", G_CALLBACK (entered), self);
+  add_labelled (self, editor);
+  return editor;
 }
 
 static GtkWidget *
@@ -168,6 +239,8 @@ new_editor (HcPropertyField *self, HcBook *book)
       return new_word_choice (self);
     case HC_MEMBER_TEXT:
       return new_text (self);
+    case HC_MEMBER_DATE:
+      return new_day (self);
     default:
       return new_number (self);
     }
@@ -237,6 +310,9 @@ hc_property_field_show (HcPropertyField *self, gconstpointer values, HcUnits uni
     case HC_MEMBER_WORD:
       gtk_drop_down_set_selected (GTK_DROP_DOWN (self->editor), (guint) *(const int *) at);
       break;
+    case HC_MEMBER_DATE:
+      hc_date_field_set_day (HC_DATE_FIELD (self->editor), *(const guint32 *) at);
+      break;
     case HC_MEMBER_IDS:
       show_text (self, top_layer (*(char **const *) at));
       break;
@@ -284,6 +360,9 @@ hc_property_field_store (HcPropertyField *self, gpointer values)
     case HC_MEMBER_WORD:
       *(int *) at = (int) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->editor));
       break;
+    case HC_MEMBER_DATE:
+      *(guint32 *) at = hc_date_field_get_day (HC_DATE_FIELD (self->editor));
+      break;
     case HC_MEMBER_IDS:
       self->chosen[0] = (char *) entered_text (self);
       *(char ***) at = *self->chosen[0] != '\0' ? self->chosen : NULL;
@@ -312,7 +391,7 @@ hc_property_field_class_init (HcPropertyFieldClass *klass)
 static void
 hc_property_field_init (HcPropertyField *self)
 {
-  self->ids = g_ptr_array_new ();
+  self->ids = g_ptr_array_new_with_free_func (g_free);
   gtk_box_set_spacing (GTK_BOX (self), 8);
 }
 

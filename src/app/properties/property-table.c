@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What can be set of a fitting, an opening or a pen. */
+ * What the keeper can set of each part of a plan. */
 #include "config.h"
 
 #include "app/properties/property-table.h"
@@ -167,6 +167,45 @@ static const HcProperty of_pens[] = {
   { "apron_mm", N_("Width of dig guard"), NULL, NULL, HC_CHOICES_NONE },
 };
 
+static const HcProperty of_sites[] = {
+  { "place", N_("Place"), NULL, NULL, HC_CHOICES_NONE },
+  { "coldest_night_c", N_("Coldest night, °C"), NULL, NULL, HC_CHOICES_NONE },
+  { "hottest_day_c", N_("Hottest day, °C"), NULL, NULL, HC_CHOICES_NONE },
+  { "birds_go_out", N_("Birds go out"), NULL, NULL, HC_CHOICES_NONE },
+  { "longest_shut_in_days", N_("Longest spell shut in, days"), NULL, NULL, HC_CHOICES_NONE },
+};
+
+static gboolean
+has_no_breed (gconstpointer values, HcBook *book)
+{
+  const HcBatchValues *batch = values;
+
+  return batch->breed == NULL || *batch->breed == '\0';
+}
+
+static const HcProperty of_batches[] = {
+  { "name", N_("Name"), NULL, NULL, HC_CHOICES_NONE },
+  { "breed", N_("Breed"), NULL, NULL, HC_CHOICES_BREED },
+  { "kind", N_("Kind"), has_no_breed, NULL, HC_CHOICES_KIND },
+  { "females", N_("Females"), NULL, NULL, HC_CHOICES_NONE },
+  { "males", N_("Males"), NULL, NULL, HC_CHOICES_NONE },
+  { "hatched", N_("Hatched"), NULL, NULL, HC_CHOICES_NONE },
+  { "pen", N_("Home pen"), NULL, NULL, HC_CHOICES_PEN },
+};
+
+static const struct
+{
+  const HcPartClass *klass;
+  const HcProperty *properties;
+  guint n;
+} tables[] = {
+  { &hc_fitting_class, of_fittings, G_N_ELEMENTS (of_fittings) },
+  { &hc_opening_class, of_openings, G_N_ELEMENTS (of_openings) },
+  { &hc_pen_class, of_pens, G_N_ELEMENTS (of_pens) },
+  { &hc_site_class, of_sites, G_N_ELEMENTS (of_sites) },
+  { &hc_batch_class, of_batches, G_N_ELEMENTS (of_batches) },
+};
+
 /**
  * hc_properties_of: (skip)
  * @klass: the class of a part
@@ -177,17 +216,14 @@ static const HcProperty of_pens[] = {
 const HcProperty *
 hc_properties_of (const HcPartClass *klass, guint *n_properties)
 {
+  for (guint i = 0; i < G_N_ELEMENTS (tables); i++)
+    if (tables[i].klass == klass)
+      {
+        *n_properties = tables[i].n;
+        return tables[i].properties;
+      }
   *n_properties = 0;
-  if (klass == &hc_fitting_class)
-    *n_properties = G_N_ELEMENTS (of_fittings);
-  else if (klass == &hc_opening_class)
-    *n_properties = G_N_ELEMENTS (of_openings);
-  else if (klass == &hc_pen_class)
-    *n_properties = G_N_ELEMENTS (of_pens);
-  return klass == &hc_fitting_class   ? of_fittings
-         : klass == &hc_opening_class ? of_openings
-         : klass == &hc_pen_class     ? of_pens
-                                      : NULL;
+  return NULL;
 }
 
 /**

@@ -1,11 +1,11 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What can be set of a fitting, an opening or a pen: one row of a table each. */
+ * What the keeper can set of each part of a plan: one row of a table each. */
 #pragma once
 
 #include "book/book.h"
-#include "plan/layout.h"
+#include "plan/plan.h"
 
 G_BEGIN_DECLS
 
@@ -15,8 +15,11 @@ G_BEGIN_DECLS
  * @HC_CHOICES_BEDDING: beddings
  * @HC_CHOICES_MESH: meshes
  * @HC_CHOICES_FLOOR: floor layers
+ * @HC_CHOICES_BREED: breeds
+ * @HC_CHOICES_KIND: kinds of bird
+ * @HC_CHOICES_PEN: pens of the plan
  *
- * Which entries of the book a text member is one of.
+ * Which entries of the book, or of the plan, a text member is one of.
  */
 typedef enum
 {
@@ -24,6 +27,9 @@ typedef enum
   HC_CHOICES_BEDDING,
   HC_CHOICES_MESH,
   HC_CHOICES_FLOOR,
+  HC_CHOICES_BREED,
+  HC_CHOICES_KIND,
+  HC_CHOICES_PEN,
 } HcChoices;
 
 /**

@@ -6,19 +6,116 @@
 
 #include "app/site/site-page.h"
 
+#include "app/properties/property-list.h"
+
+#include "plan/edit-plan.h"
+#include "plan/edit-site.h"
+
+#include <glib/gi18n.h>
+
 struct _HcSitePage
 {
   HcPanel parent_instance;
+
+  GtkEntry *title;
+  HcPropertyList *fields;
+  GtkTextView *notes;
 };
 
 G_DEFINE_FINAL_TYPE (HcSitePage, hc_site_page, HC_TYPE_PANEL)
 
+static HcPlan *
+plan_of (HcSitePage *self)
+{
+  return hc_document_get_settled_plan (hc_panel_get_document (HC_PANEL (self)));
+}
+
+static void
+title_entered (HcSitePage *self)
+{
+  const char *title = gtk_editable_get_text (GTK_EDITABLE (self->title));
+
+  if (hc_panel_get_document (HC_PANEL (self)) != NULL)
+    hc_panel_apply (HC_PANEL (self), hc_plan_set_title (plan_of (self), title), NULL,
+                    _("Set Title"), "title");
+}
+
+static void
+notes_entered (HcSitePage *self)
+{
+  GtkTextBuffer *buffer = gtk_text_view_get_buffer (self->notes);
+  g_autofree char *notes = NULL;
+
+  if (hc_panel_get_document (HC_PANEL (self)) == NULL)
+    return;
+  g_object_get (buffer, "text", &notes, NULL);
+  hc_panel_apply (HC_PANEL (self), hc_plan_set_notes (plan_of (self), notes), NULL,
+                  _("Write Notes"), "notes");
+}
+
+static void
+field_entered (HcSitePage *self, HcPropertyField *field)
+{
+  HcPlan *plan = plan_of (self);
+  g_autofree gpointer values
+      = hc_property_list_store (self->fields, field, hc_plan_get (plan)->site);
+  g_autofree char *step = hc_property_list_get_step (field);
+  GError *error = NULL;
+
+  hc_panel_apply (HC_PANEL (self), hc_plan_set_site (plan, values, &error), error, step,
+                  hc_property_field_get_property_row (field)->member);
+}
+
+static void
+show_title (HcSitePage *self, const char *title)
+{
+  if (!g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self->title)), title))
+    gtk_editable_set_text (GTK_EDITABLE (self->title), title);
+}
+
+static void
+show_notes (HcSitePage *self, const char *notes)
+{
+  GtkTextBuffer *buffer = gtk_text_view_get_buffer (self->notes);
+  g_autofree char *shown = NULL;
+
+  g_object_get (buffer, "text", &shown, NULL);
+  if (!g_str_equal (shown, notes))
+    gtk_text_buffer_set_text (buffer, notes, -1);
+}
+
+static void
+hc_site_page_plan_changed (HcPanel *panel)
+{
+  HcSitePage *self = HC_SITE_PAGE (panel);
+  const HcPlanValues *plan = hc_plan_get (hc_panel_get_plan (panel));
+
+  if (hc_document_is_previewing (hc_panel_get_document (panel)))
+    return;
+  hc_property_list_set_class (self->fields, &hc_site_class, panel);
+  show_title (self, plan->title != NULL ? plan->title : "");
+  show_notes (self, plan->notes != NULL ? plan->notes : "");
+  hc_property_list_show (self->fields, hc_site_get (plan->site));
+}
+
 static void
 hc_site_page_class_init (HcSitePageClass *klass)
 {
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  g_type_ensure (HC_TYPE_PROPERTY_LIST);
+  HC_PANEL_CLASS (klass)->plan_changed = hc_site_page_plan_changed;
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/site-page.ui");
+  gtk_widget_class_bind_template_child (widget_class, HcSitePage, title);
+  gtk_widget_class_bind_template_child (widget_class, HcSitePage, fields);
+  gtk_widget_class_bind_template_child (widget_class, HcSitePage, notes);
+  gtk_widget_class_bind_template_callback (widget_class, title_entered);
+  gtk_widget_class_bind_template_callback (widget_class, notes_entered);
+  gtk_widget_class_bind_template_callback (widget_class, field_entered);
 }
 
 static void
 hc_site_page_init (HcSitePage *self)
 {
+  gtk_widget_init_template (GTK_WIDGET (self));
 }
