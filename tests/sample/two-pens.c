@@ -114,6 +114,7 @@ two_pens_new (void)
 
   hc_batch_values_init (&hens);
   hens.name = (char *) "Hens";
+  hens.breed = (char *) "orpington";
   hens.females = 9;
   hens.pen = (char *) "left";
   g_ptr_array_add (batches, hc_batch_new ("hens", &hens));

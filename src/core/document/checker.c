@@ -1,0 +1,319 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The checker: needs at once, the headline when the worker has it. */
+#include "config.h"
+
+#include "document/checker.h"
+
+#include "document/headline-worker.h"
+
+#define N_CONDITIONS (HC_CONDITION_SHUT_IN + 1)
+
+struct _HcChecker
+{
+  GObject parent_instance;
+
+  HcDocument *document;
+  HcBook *book;
+  HcCondition condition;
+
+  HcCheckCache *cache;
+  HcPlan *plan;
+  guint32 day;
+  HcFlock *flock;
+  HcCheck *checks[N_CONDITIONS];
+
+  HcHeadlineWorker *worker;
+  gboolean is_working;
+  gboolean has_headline;
+  HcHeadline headline;
+};
+
+G_DEFINE_FINAL_TYPE (HcChecker, hc_checker, G_TYPE_OBJECT)
+
+enum
+{
+  PROP_DOCUMENT = 1,
+  PROP_CONDITION,
+  N_PROPS
+};
+
+enum
+{
+  CHECKED,
+  COUNTED,
+  N_SIGNALS
+};
+
+static GParamSpec *props[N_PROPS];
+static guint signals[N_SIGNALS];
+
+static void
+hc_checker_get_property (GObject *object, guint id, GValue *value, GParamSpec *pspec)
+{
+  HcChecker *self = HC_CHECKER (object);
+
+  switch (id)
+    {
+    case PROP_DOCUMENT:
+      g_value_set_object (value, self->document);
+      break;
+    case PROP_CONDITION:
+      g_value_set_uint (value, self->condition);
+      break;
+    default:
+      G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
+    }
+}
+
+static void
+hc_checker_set_property (GObject *object, guint id, const GValue *value, GParamSpec *pspec)
+{
+  HcChecker *self = HC_CHECKER (object);
+
+  switch (id)
+    {
+    case PROP_CONDITION:
+      hc_checker_set_condition (self, g_value_get_uint (value));
+      break;
+    default:
+      G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
+    }
+}
+
+static void
+forget_answers (HcChecker *self)
+{
+  for (guint i = 0; i < N_CONDITIONS; i++)
+    g_clear_pointer (&self->checks[i], hc_check_unref);
+  g_clear_pointer (&self->flock, hc_flock_unref);
+  g_clear_pointer (&self->plan, hc_plan_unref);
+}
+
+static void
+hc_checker_finalize (GObject *object)
+{
+  HcChecker *self = HC_CHECKER (object);
+
+  forget_answers (self);
+  g_clear_pointer (&self->cache, hc_check_cache_free);
+  g_clear_pointer (&self->worker, hc_headline_worker_unref);
+  g_clear_pointer (&self->book, hc_book_unref);
+  g_clear_object (&self->document);
+  G_OBJECT_CLASS (hc_checker_parent_class)->finalize (object);
+}
+
+static void
+hc_checker_class_init (HcCheckerClass *klass)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+
+  object_class->get_property = hc_checker_get_property;
+  object_class->set_property = hc_checker_set_property;
+  object_class->finalize = hc_checker_finalize;
+
+  props[PROP_DOCUMENT] = g_param_spec_object ("document", NULL, NULL, HC_TYPE_DOCUMENT,
+                                              G_PARAM_READABLE | G_PARAM_STATIC_STRINGS);
+  props[PROP_CONDITION] = g_param_spec_uint (
+      "condition", NULL, NULL, HC_CONDITION_DAY, HC_CONDITION_SHUT_IN, HC_CONDITION_DAY,
+      G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS | G_PARAM_EXPLICIT_NOTIFY);
+  g_object_class_install_properties (object_class, N_PROPS, props);
+
+  signals[CHECKED] = g_signal_new ("checked", HC_TYPE_CHECKER, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                                   NULL, G_TYPE_NONE, 0);
+  signals[COUNTED] = g_signal_new ("counted", HC_TYPE_CHECKER, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                                   NULL, G_TYPE_NONE, 0);
+}
+
+static void
+hc_checker_init (HcChecker *self)
+{
+  self->cache = hc_check_cache_new ();
+  self->worker = hc_headline_worker_new ();
+}
+
+/**
+ * hc_checker_new:
+ * @document: the document to keep judged
+ * @book: the book to judge by
+ *
+ * Returns: (transfer full): a checker that has not looked yet
+ */
+HcChecker *
+hc_checker_new (HcDocument *document, HcBook *book)
+{
+  HcChecker *self = g_object_new (HC_TYPE_CHECKER, NULL);
+
+  self->document = g_object_ref (document);
+  self->book = hc_book_ref (book);
+  return self;
+}
+
+/**
+ * hc_checker_get_book:
+ * @self: a checker
+ *
+ * Returns: (transfer none): the book it judges by
+ */
+HcBook *
+hc_checker_get_book (HcChecker *self)
+{
+  g_return_val_if_fail (HC_IS_CHECKER (self), NULL);
+  return self->book;
+}
+
+/**
+ * hc_checker_get_document:
+ * @self: a checker
+ *
+ * Returns: (transfer none): the document it judges
+ */
+HcDocument *
+hc_checker_get_document (HcChecker *self)
+{
+  g_return_val_if_fail (HC_IS_CHECKER (self), NULL);
+  return self->document;
+}
+
+/**
+ * hc_checker_get_condition:
+ * @self: a checker
+ *
+ * Returns: the condition that is shown
+ */
+HcCondition
+hc_checker_get_condition (HcChecker *self)
+{
+  g_return_val_if_fail (HC_IS_CHECKER (self), HC_CONDITION_DAY);
+  return self->condition;
+}
+
+/**
+ * hc_checker_set_condition:
+ * @self: a checker
+ * @condition: the condition to show
+ *
+ * Emits `checked`: there is an answer for it at once.
+ */
+void
+hc_checker_set_condition (HcChecker *self, HcCondition condition)
+{
+  g_return_if_fail (HC_IS_CHECKER (self));
+  g_return_if_fail (condition < N_CONDITIONS);
+  if (self->condition == condition)
+    return;
+  self->condition = condition;
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_CONDITION]);
+  g_signal_emit (self, signals[CHECKED], 0);
+}
+
+static void ask_worker (HcChecker *self);
+
+static void
+take_headline (GObject *source, GAsyncResult *result, gpointer data)
+{
+  GWeakRef *asked_by = data;
+  g_autoptr (HcChecker) self = g_weak_ref_get (asked_by);
+  HcHeadline headline;
+  g_autoptr (HcPlan) plan = hc_headline_worker_finish (result, &headline);
+
+  g_weak_ref_clear (asked_by);
+  g_free (asked_by);
+  if (self == NULL)
+    return;
+  self->is_working = FALSE;
+  if (plan != self->plan)
+    {
+      ask_worker (self);
+      return;
+    }
+  self->headline = headline;
+  self->has_headline = TRUE;
+  g_signal_emit (self, signals[COUNTED], 0);
+}
+
+/* While one question is in hand the next waits, and only the newest is asked
+ * then: a drag asks more often than there are answers. */
+static void
+ask_worker (HcChecker *self)
+{
+  GWeakRef *asked_by;
+
+  if (self->is_working)
+    return;
+  self->is_working = TRUE;
+  asked_by = g_new0 (GWeakRef, 1);
+  g_weak_ref_init (asked_by, self);
+  hc_headline_worker_ask (self->worker, self->plan, self->book, self->flock, take_headline,
+                          asked_by);
+}
+
+static gboolean
+is_newest (HcChecker *self)
+{
+  HcPlan *plan = hc_document_get_plan (self->document);
+
+  return self->plan == plan && self->day == hc_plan_get_day (plan);
+}
+
+/**
+ * hc_checker_update:
+ * @self: a checker
+ *
+ * To be called once a frame: looks whether the plan shown is another, or the
+ * day; then emits `checked`, and later `counted`.
+ *
+ * Returns: whether it was another
+ */
+gboolean
+hc_checker_update (HcChecker *self)
+{
+  g_return_val_if_fail (HC_IS_CHECKER (self), FALSE);
+  if (is_newest (self))
+    return FALSE;
+  forget_answers (self);
+  self->plan = hc_plan_ref (hc_document_get_plan (self->document));
+  self->day = hc_plan_get_day (self->plan);
+  self->flock = hc_flock_on (self->plan, self->book, self->day);
+  ask_worker (self);
+  g_signal_emit (self, signals[CHECKED], 0);
+  return TRUE;
+}
+
+/**
+ * hc_checker_get_check:
+ * @self: a checker
+ * @condition: a condition
+ *
+ * The plan of the last hc_checker_update() is judged, in a condition not asked
+ * for before only now.
+ *
+ * Returns: (transfer none): how it stands
+ */
+HcCheck *
+hc_checker_get_check (HcChecker *self, HcCondition condition)
+{
+  g_return_val_if_fail (HC_IS_CHECKER (self), NULL);
+  g_return_val_if_fail (condition < N_CONDITIONS, NULL);
+  if (self->plan == NULL)
+    hc_checker_update (self);
+  if (self->checks[condition] == NULL)
+    self->checks[condition]
+        = hc_check_plan (self->cache, self->plan, self->book, condition, self->flock);
+  return self->checks[condition];
+}
+
+/**
+ * hc_checker_get_headline:
+ * @self: a checker
+ *
+ * Returns: (nullable) (transfer none): how many birds the plan carries, %NULL
+ *   before the first answer; while the next is worked out, the last one
+ */
+const HcHeadline *
+hc_checker_get_headline (HcChecker *self)
+{
+  g_return_val_if_fail (HC_IS_CHECKER (self), NULL);
+  return self->has_headline ? &self->headline : NULL;
+}
