@@ -99,6 +99,29 @@ def unknown_words():
                 yield f'{name}: {words}'
 
 
+def format_page():
+    return (TOP / 'docs/rules-format.md').read_text(encoding='utf-8')
+
+
+def unsound_examples():
+    check = validator('standard')
+    for example in re.findall(r'```json\n(.*?)```', format_page(), re.DOTALL):
+        yield from (error.message for error in check.iter_errors(json.loads(example)))
+
+
+def measures():
+    for path, name in FILES.items():
+        if name == 'standard':
+            rules = load(DATA / path)
+            for figure in rules['demands'] + rules['limits']:
+                yield f'{figure["need"]}.{figure["measure"]}'
+
+
+def undocumented():
+    return sorted(set(measures()) ^ set(re.findall(r'^\| `(\S+\.\S+)` \| (?:demand|limit) ',
+                                                   format_page(), re.MULTILINE)))
+
+
 def unused_sources(path):
     document = load(DATA / path)
     used = {entry.get('source') for entry in entries(document)}
@@ -122,5 +145,7 @@ report([
       for path, name in FILES.items()),
     *((f'{path} uses its sources', unused_sources(path)) for path in FILES),
     ('every data file is in the library', unlisted()),
+    ('the example of the format keeps to the schema', unsound_examples()),
+    ('the format lists what is measured', undocumented()),
     ('the schemas know the words of the reader', unknown_words()),
 ])

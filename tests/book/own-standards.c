@@ -95,6 +95,30 @@ test_a_sound_one_is_used (Folder *folder, gconstpointer data)
       hc_standard_find_limit (club, "reach.headroom", NULL, 1, HC_CONDITION_DAY));
 }
 
+/* The example of docs/rules-format.md. */
+static void
+test_the_documented_example_is_used (Folder *folder, gconstpointer data)
+{
+  g_autofree char *path
+      = g_test_build_filename (G_TEST_DIST, "..", "docs", "rules-format.md", NULL);
+  g_autofree char *page = NULL;
+  g_autoptr (GPtrArray) faults = NULL;
+  g_autoptr (HcBook) book = NULL;
+  char *from;
+  char *to;
+
+  g_assert_true (g_file_get_contents (path, &page, NULL, NULL));
+  from = strstr (page, "```json\n");
+  g_assert_nonnull (from);
+  from += strlen ("```json\n");
+  to = strstr (from, "```");
+  g_assert_nonnull (to);
+  put (folder, "club.json", from, to - from);
+  book = load (folder, &faults);
+  g_assert_cmpuint (faults->len, ==, 0);
+  g_assert_nonnull (hc_book_get_standard (book, "our-club"));
+}
+
 static void
 test_no_folder_is_no_fault (void)
 {
@@ -285,6 +309,8 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   ADD ("/own-standards/a-sound-one-is-used", NULL, test_a_sound_one_is_used);
+  ADD ("/own-standards/the-documented-example-is-used", NULL,
+       test_the_documented_example_is_used);
   g_test_add_func ("/own-standards/no-folder-is-no-fault", test_no_folder_is_no_fault);
   for (guint i = 0; i < G_N_ELEMENTS (faulty); i++)
     {

@@ -6,19 +6,27 @@
 
 #include "book/book.h"
 
+#include <stdlib.h>
+
+static HcBook *on_shelf = NULL;
+
+static void
+shelf_clear (void)
+{
+  g_clear_pointer (&on_shelf, hc_book_unref);
+}
+
 G_GNUC_UNUSED static HcBook *
 shelf_book (void)
 {
-  static HcBook *book = NULL;
+  g_autoptr (GError) error = NULL;
 
-  if (book == NULL)
-    {
-      g_autoptr (GError) error = NULL;
-
-      book = hc_book_load_default (&error);
-      g_assert_no_error (error);
-    }
-  return book;
+  if (on_shelf != NULL)
+    return on_shelf;
+  on_shelf = hc_book_load_default (&error);
+  g_assert_no_error (error);
+  atexit (shelf_clear);
+  return on_shelf;
 }
 
 G_GNUC_UNUSED static const HcKind *
