@@ -262,6 +262,15 @@ choose_doing (const HcSceneBird *bird)
   return chance >= LAYING && chance < BATHING ? HC_BIRD_BATHES : HC_BIRD_ROAMS;
 }
 
+/* Chicks that need heat do not go far from it. */
+static gboolean
+may_use (const HcSceneBird *bird, const HcSceneSeat *seat)
+{
+  if (bird->body->under_heat)
+    return g_strcmp0 (bird->pen, seat->pen) == 0;
+  return may_go_to (bird, seat->pen);
+}
+
 static gboolean
 find_seat (const Settling *work, const HcSceneBird *bird, HcBirdDoing doing, guint *found)
 {
@@ -274,7 +283,7 @@ find_seat (const Settling *work, const HcSceneBird *bird, HcBirdDoing doing, gui
       const HcSceneSeat *seat = seat_at (work, at);
 
       if (seat->doing == doing && seat->body == bird->index && work->used[at] < seat->count
-          && may_go_to (bird, seat->pen))
+          && may_use (bird, seat))
         {
           *found = at;
           return TRUE;

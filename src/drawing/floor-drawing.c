@@ -192,14 +192,6 @@ hc_draw_bird_places (const HcInk *ink, const GArray *places)
     }
 }
 
-static void
-draw_birds (const HcInk *ink, const HcCheck *check)
-{
-  g_autoptr (GArray) places = hc_bird_places (check);
-
-  hc_draw_bird_places (ink, places);
-}
-
 /**
  * hc_draw_floor:
  * @ink: the ink, in the plan's space
@@ -213,20 +205,22 @@ void
 hc_draw_floor (const HcInk *ink, const HcPlan *plan, const HcCheck *check, HcFloorParts parts)
 {
   HcLayout *layout = hc_plan_get_layout (plan);
+  HcUnits units = (HcUnits) hc_plan_get_site (plan)->units;
   g_autoptr (GPtrArray) fittings = list_fittings (layout);
+  g_autoptr (GArray) birds = check && parts & HC_FLOOR_BIRDS ? hc_bird_places (check) : NULL;
 
   draw_pen_floors (ink, layout);
   draw_standing (ink, fittings);
   draw_loose (ink, layout);
-  if (check != NULL && parts & HC_FLOOR_BIRDS)
-    draw_birds (ink, check);
+  if (birds != NULL)
+    hc_draw_bird_places (ink, birds);
   draw_hanging (ink, fittings);
   hc_draw_walls (ink, layout);
   hc_draw_openings (ink, layout);
   if (parts & HC_FLOOR_DIMENSIONS)
-    hc_draw_dimensions (ink, layout, (HcUnits) hc_plan_get_site (plan)->units);
+    hc_draw_dimensions (ink, layout, units);
   if (parts & HC_FLOOR_NAMES)
-    hc_draw_pen_names (ink, layout, (HcUnits) hc_plan_get_site (plan)->units);
+    hc_draw_pen_names (ink, layout, units, birds);
   if (check != NULL && parts & HC_FLOOR_MARKS)
     hc_draw_marks (ink, layout, check);
 }

@@ -6,6 +6,7 @@
 
 #include "floor-labels.h"
 
+#include "drawing/bird-places.h"
 #include "drawing/fitting-drawing.h"
 #include "drawing/level-mark.h"
 #include "drawing/opening-drawing.h"
@@ -47,6 +48,19 @@ box_of_fitting (const HcFittingValues *values)
 }
 
 static gboolean
+hides_a_bird (HcBox box, const GArray *birds)
+{
+  for (guint i = 0; birds != NULL && i < birds->len; i++)
+    {
+      const HcBirdPlace *bird = &g_array_index (birds, HcBirdPlace, i);
+
+      if (hc_box_contains_point (hc_box_grow (box, bird->look.width_mm / 2), bird->at))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
 is_clear (const HcPenValues *pen, HcBox box)
 {
   for (guint i = 0; i < pen->fittings->len; i++)
@@ -69,10 +83,11 @@ is_inside (const GArray *ring, HcBox box)
 }
 
 static gboolean
-find_place (const HcPenValues *pen, const GArray *ring, const Label *label, HcPoint *at)
+find_place (const HcPenValues *pen, const GArray *ring, const GArray *birds, const Label *label,
+            HcPoint *at)
 {
   HcBox all = hc_box_around ((const HcPoint *) ring->data, ring->len);
-  gboolean found = FALSE;
+  gboolean found = FALSE, found_clear = FALSE;
 
   for (guint i = 0; i < G_N_ELEMENTS (tries); i++)
     {
@@ -87,6 +102,11 @@ find_place (const HcPenValues *pen, const GArray *ring, const Label *label, HcPo
         *at = middle;
       found = TRUE;
       if (!is_clear (pen, box))
+        continue;
+      if (!found_clear)
+        *at = middle;
+      found_clear = TRUE;
+      if (hides_a_bird (box, birds))
         continue;
       *at = middle;
       return TRUE;
@@ -107,7 +127,8 @@ write_label (const HcInk *ink, const Label *label, HcPoint at)
 }
 
 static void
-draw_pen_name (const HcInk *ink, const HcPenValues *pen, const GArray *ring, HcUnits units)
+draw_pen_name (const HcInk *ink, const HcPenValues *pen, const GArray *ring,
+               const GArray *birds, HcUnits units)
 {
   g_autofree char *area = hc_area_format (
       fabs (hc_ring_area_mm2 ((const HcPoint *) ring->data, ring->len)), units);
@@ -118,7 +139,7 @@ draw_pen_name (const HcInk *ink, const HcPenValues *pen, const GArray *ring, HcU
                   (name.height + small.height + HALO_UNITS) / ink->scale };
   HcPoint at;
 
-  if (find_place (pen, ring, &label, &at))
+  if (find_place (pen, ring, birds, &label, &at))
     write_label (ink, &label, at);
 }
 
@@ -127,11 +148,13 @@ draw_pen_name (const HcInk *ink, const HcPenValues *pen, const GArray *ring, HcU
  * @ink: the ink, in the plan's space
  * @layout: a layout
  * @units: the keeper's units
+ * @birds: (nullable) (element-type HcBirdPlace): birds not to write over
  *
  * Writes the name and the area of every pen that has room for them.
  */
 void
-hc_draw_pen_names (const HcInk *ink, const HcLayout *layout, HcUnits units)
+hc_draw_pen_names (const HcInk *ink, const HcLayout *layout, HcUnits units,
+                   const GArray *birds)
 {
   HcParts *pens = hc_layout_get (layout)->pens;
 
@@ -141,7 +164,7 @@ hc_draw_pen_names (const HcInk *ink, const HcLayout *layout, HcUnits units)
       g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pens->pdata[i]);
 
       if (ring->len >= 3 && pen->name != NULL && *pen->name != '\0')
-        draw_pen_name (ink, pen, ring, units);
+        draw_pen_name (ink, pen, ring, birds, units);
     }
 }
 

@@ -28,7 +28,8 @@ format_day (const HcPlan *plan)
 
   g_date_clear (&day, 1);
   g_date_set_julian (&day, hc_plan_get_day (plan));
-  g_date_strftime (text, sizeof text, "%x", &day);
+  /* Translators: a day as strftime() writes it: "10 April 2026". */
+  g_date_strftime (text, sizeof text, _("%d %B %Y"), &day);
   return g_strdup (text);
 }
 

@@ -111,7 +111,7 @@ draw_scale_bar (const HcInk *ink, HcFloor *self)
 void
 hc_floor_draw_words (const HcInk *ink, HcFloor *self)
 {
-  hc_draw_pen_names (ink, self->layout, hc_panel_get_units (HC_PANEL (self)));
+  hc_draw_pen_names (ink, self->layout, hc_panel_get_units (HC_PANEL (self)), NULL);
   draw_distances (ink, self);
   draw_scale_bar (ink, self);
 }
