@@ -145,14 +145,12 @@ keep_from_bar (const Work *work, guint other, const HcRoomBar *bar, HcUsableBar 
 
 /* Only bars looked at before have stretches yet. */
 static void
-keep_from_bars (const Work *work, guint bar, HcStrip strip, HcUsableBar *usable,
-                double *most_mm)
+keep_from_bars (const Work *work, guint bar, HcUsableBar *usable, double *most_mm)
 {
-  g_autoptr (GArray) near = NULL;
+  HcPoint ends[] = { bar_at (work, bar)->bar.from, bar_at (work, bar)->bar.to };
+  HcBox around = hc_box_grow (hc_box_around (ends, 2), work->limits->to_bar_mm);
+  g_autoptr (GArray) near = hc_nearby_find (work->nearby, around);
 
-  strip.near_mm = -work->limits->to_bar_mm;
-  strip.far_mm = work->limits->to_bar_mm;
-  near = hc_nearby_find (work->nearby, hc_strip_get_bounds (&strip));
   for (guint i = 0; i < near->len; i++)
     {
       guint other = g_array_index (near, guint, i);
@@ -175,7 +173,7 @@ work_on_bar (const Work *work, guint at)
   keep_from_walls (work, &strip, &usable, &most_mm);
   keep_from_ceiling (work, bar, &strip, &usable, &most_mm);
   keep_from_things (work, bar, &strip, &usable, &most_mm);
-  keep_from_bars (work, at, strip, &usable, &most_mm);
+  keep_from_bars (work, at, &usable, &most_mm);
   *usable_at (work, at) = usable;
 }
 

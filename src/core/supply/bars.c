@@ -13,13 +13,14 @@
 /* Bars turned by less than five degrees count as parallel. */
 #define PARALLEL_SINE 0.087
 
-/* A bar in a row of parallel ones, its distance in whole mm so that turning a
- * plan does not change the order. */
+/* A bar in a row of parallel ones; @square_mm is how far it is from the row's
+ * first. */
 typedef struct
 {
   guint bar;
   double square_mm;
   double height_mm;
+  double length_mm;
 } InRow;
 
 static void
@@ -59,40 +60,51 @@ way_of (const HcRoomBar *bar)
   return hc_point_unit (hc_point_subtract (bar->bar.to, bar->bar.from));
 }
 
+static int
+compare_measures (double a, double b)
+{
+  return (a > b) - (a < b);
+}
+
 /* Longer bars first, of equal ones the higher. */
 static int
 compare_bars (gconstpointer a, gconstpointer b, gpointer bars)
 {
   const HcRoomBar *one = &g_array_index ((GArray *) bars, HcRoomBar, *(const guint *) a);
   const HcRoomBar *other = &g_array_index ((GArray *) bars, HcRoomBar, *(const guint *) b);
+  int longer = compare_measures (other->length_mm, one->length_mm);
 
-  if (one->length_mm != other->length_mm)
-    return one->length_mm > other->length_mm ? -1 : 1;
-  if (one->bar.height_mm != other->bar.height_mm)
-    return one->bar.height_mm > other->bar.height_mm ? -1 : 1;
-  return 0;
+  return longer != 0 ? longer : compare_measures (other->bar.height_mm, one->bar.height_mm);
+}
+
+/* Higher bars first, of equal ones the longer. */
+static int
+compare_merits (const InRow *one, const InRow *other)
+{
+  int higher = compare_measures (other->height_mm, one->height_mm);
+
+  return higher != 0 ? higher : compare_measures (other->length_mm, one->length_mm);
 }
 
 static int
 compare_in_row (gconstpointer a, gconstpointer b)
 {
   const InRow *one = a, *other = b;
+  int farther = compare_measures (one->square_mm, other->square_mm);
 
-  if (one->square_mm != other->square_mm)
-    return one->square_mm < other->square_mm ? -1 : 1;
-  return (one->height_mm < other->height_mm) - (one->height_mm > other->height_mm);
+  return farther != 0 ? farther : compare_merits (one, other);
 }
 
 static gboolean
-is_higher_from_behind (const GArray *row)
+is_better_from_behind (const GArray *row)
 {
   for (guint i = 0; i < row->len; i++)
     {
-      double front_mm = g_array_index (row, InRow, i).height_mm;
-      double behind_mm = g_array_index (row, InRow, row->len - 1 - i).height_mm;
+      int merits = compare_merits (&g_array_index (row, InRow, i),
+                                   &g_array_index (row, InRow, row->len - 1 - i));
 
-      if (front_mm != behind_mm)
-        return behind_mm > front_mm;
+      if (merits != 0)
+        return merits > 0;
     }
   return FALSE;
 }
@@ -103,26 +115,36 @@ static void
 sort_row (GArray *row)
 {
   g_array_sort (row, compare_in_row);
-  if (!is_higher_from_behind (row))
+  if (!is_better_from_behind (row))
     return;
   for (guint i = 0; i < row->len; i++)
     g_array_index (row, InRow, i).square_mm *= -1;
   g_array_sort (row, compare_in_row);
 }
 
+/* Rounded coarsely, so that turning a plan does not change the order. */
+static double
+get_distance_mm (const HcRoomBar *first, const HcRoomBar *bar)
+{
+  HcPoint way = hc_point_subtract (bar->bar.from, first->bar.from);
+
+  return round (hc_point_cross (way_of (first), way) * 10) / 10;
+}
+
 static GArray *
 find_row (const GArray *bars, const guint *by_length, guint first, gboolean *taken)
 {
   GArray *row = g_array_new (FALSE, FALSE, sizeof (InRow));
-  HcPoint way = way_of (&g_array_index (bars, HcRoomBar, by_length[first]));
+  const HcRoomBar *seed = &g_array_index (bars, HcRoomBar, by_length[first]);
 
   for (guint i = first; i < bars->len; i++)
     {
       guint at = by_length[i];
       const HcRoomBar *bar = &g_array_index (bars, HcRoomBar, at);
-      InRow in_row = { at, round (hc_point_cross (way, bar->bar.from)), bar->bar.height_mm };
+      InRow in_row
+          = { at, get_distance_mm (seed, bar), bar->bar.height_mm, bar->length_mm };
 
-      if (taken[at] || fabs (hc_point_cross (way, way_of (bar))) > PARALLEL_SINE)
+      if (taken[at] || fabs (hc_point_cross (way_of (seed), way_of (bar))) > PARALLEL_SINE)
         continue;
       taken[at] = TRUE;
       g_array_append_val (row, in_row);

@@ -22,6 +22,17 @@ hc_stand_to_plan (const HcFitting *fitting, HcPoint own)
                        hc_point_turn (own, values->turn_deg));
 }
 
+/* Circles are polygons: turned like anything else, so that turning a plan
+ * changes no area to the last digit. */
+static HcShape *
+make_circle (const HcFittingValues *values)
+{
+  g_autoptr (HcShape) circle = hc_shape_new_circle (hc_point (0, 0), values->width_mm);
+
+  return hc_shape_turn_and_move (circle, values->turn_deg,
+                                 hc_point (values->x_mm, values->y_mm));
+}
+
 /**
  * hc_stand_get_footprint: (skip)
  * @fitting: a fitting
@@ -32,11 +43,11 @@ HcShape *
 hc_stand_get_footprint (const HcFitting *fitting)
 {
   const HcFittingValues *values = hc_fitting_get (fitting);
-  HcPoint middle = { values->x_mm, values->y_mm };
 
   if (values->form == HC_FORM_ROUND)
-    return hc_shape_new_circle (middle, values->width_mm);
-  return hc_shape_new_rectangle (middle, values->width_mm, values->depth_mm, values->turn_deg);
+    return make_circle (values);
+  return hc_shape_new_rectangle (hc_point (values->x_mm, values->y_mm), values->width_mm,
+                                 values->depth_mm, values->turn_deg);
 }
 
 /**
