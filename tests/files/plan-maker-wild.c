@@ -8,7 +8,8 @@
 #include "plan-maker.h"
 
 static const char *const texts[] = {
-  "", "Skerry Croft", "two\nlines\tand a tab", "“quoted” \"twice\" \\ / \x7f", "h\xc3\xa9nhouse \xf0\x9f\x90\x94",
+  "", "Skerry Croft", "two\nlines\tand a tab",
+  "“quoted” \"twice\" \\ / \x7f", "h\xc3\xa9nhouse \xf0\x9f\x90\x94",
   "{\"not\": [\"a part\"]}",
 };
 static const char *const lists[][3]

@@ -87,7 +87,8 @@ static const char whole_file[]
       " \"prices\" : { \"oak\": 12345678901234567890, \"list\": [ 1, \"a  b\" , [ ] ] },\n"
       " \"title\": \"\\u0053kerry\", \"notes\": \"\", \"as_of\": \"2026-04-30\",\n"
       " \"site\": {}, \"rules\": {\"own_figures\": [], \"new\": null},\n"
-      " \"variants\": [{\"id\": \"a\", \"corners\": [{\"x_mm\": -0.125, \"y_mm\": 1e3, \"id\": \"c\"}]}],\n"
+      " \"variants\": [{\"id\": \"a\", \"corners\": [{"
+      "\"x_mm\": -0.125, \"y_mm\": 1e3, \"id\": \"c\"}]}],\n"
       " \"batches\": [{\"id\": \"b\", \"losses\": [{\"on\": \"2026-05-01\", \"count\": 1}],\n"
       "   \"females\": 3, \"males\": 0}]\n}";
 

@@ -119,7 +119,8 @@ leave_out_part (HcReader *reader,
 {
   guint value = find_part (reader->json, fault->path);
 
-  if ((guint64) n_before * reader->json->n_values > MOST_VALUES_AGAIN || value == 0 || reader->json->values[value].left_out)
+  if ((guint64) n_before * reader->json->n_values > MOST_VALUES_AGAIN || value == 0
+      || reader->json->values[value].left_out)
     return fail_newer (reader);
   return hc_reader_forgives (reader, value);
 }

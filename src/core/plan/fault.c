@@ -145,7 +145,8 @@ hc_fault_describe (const HcFault *self)
       return g_strdup_printf (_("the id “%s” is used twice; give one of the two another."),
                               self->id);
     case HC_FAULT_NO_SUCH:
-      return g_strdup_printf (_("nothing of the right kind has the id “%s”; name a part that is there."), self->id);
+      return g_strdup_printf (_("nothing of the right kind has the id “%s”; name a part that is there."),
+                              self->id);
     case HC_FAULT_CROWDED_WALL:
       return g_strdup_printf (_("the wall “%s” has two pens beside it already."), self->id);
     case HC_FAULT_OVERLAP:
