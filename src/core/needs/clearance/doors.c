@@ -6,6 +6,7 @@
 
 #include "needs/clearance/clearance.h"
 
+#include "base/ring.h"
 #include "base/shape-relate.h"
 #include "flock/figure-names.h"
 #include "supply/stand.h"
@@ -16,7 +17,7 @@
 #define SWEEP_STEPS 8
 
 /* A door or hole seen from inside the room: @in points into it, @along from
- * its first edge to its last, both of length 1. */
+ * its first edge to its last, the way the wall's line runs; both of length 1. */
 typedef struct
 {
   HcPoint first;
@@ -24,24 +25,38 @@ typedef struct
   HcPoint in;
 } Doorway;
 
+static HcPoint
+find_inward (const HcClearance *self, const HcRoomWall *wall)
+{
+  guint n = hc_room_get_n_walls (self->room);
+  g_autofree HcPoint *ring = g_new (HcPoint, n);
+  guint edge = 0;
+
+  for (guint i = 0; i < n; i++)
+    {
+      ring[i] = hc_room_get_wall (self->room, i)->from;
+      if (hc_room_get_wall (self->room, i) == wall)
+        edge = i;
+    }
+  return hc_ring_edge_normal (ring, n, edge);
+}
+
 static gboolean
 find_doorway (const HcClearance *self, const HcOpening *opening, Doorway *doorway)
 {
   const HcOpeningValues *values = hc_opening_get (opening);
   const HcRoomWall *wall = hc_room_get_wall_of (self->room, opening);
-  HcPoint face;
-  double off_mm;
+  double face_mm;
 
   if (wall == NULL)
     return FALSE;
   doorway->along = hc_point_unit (hc_point_subtract (wall->line_to, wall->line_from));
-  face = hc_point_unit (hc_point_subtract (wall->to, wall->from));
-  doorway->in = hc_point (-face.y_mm, face.x_mm);
-  off_mm = hc_point_dot (hc_point_subtract (wall->from, wall->line_from), doorway->in);
+  doorway->in = find_inward (self, wall);
+  face_mm = hc_point_dot (hc_point_subtract (wall->from, wall->line_from), doorway->in);
   doorway->first = hc_point_add (
       hc_point_add (wall->line_from,
                     hc_point_scale (doorway->along, values->along_mm - values->width_mm / 2)),
-      hc_point_scale (doorway->in, off_mm));
+      hc_point_scale (doorway->in, face_mm));
   return TRUE;
 }
 
@@ -123,22 +138,19 @@ lets_birds_by (const HcFittingValues *values)
          || values->kind == HC_FITTING_PLATFORM;
 }
 
-/* A door in a partition opens into the pen that the wall's line runs round the
- * way its ring does; one in an outer wall opens into the house. */
+/* 'In' is into the house; between two pens of the house it is to the side
+ * that x turned towards y leads to from the wall's own line, as it is drawn. */
 static gboolean
-swings_into (const HcClearance *self, const HcOpening *opening)
+swings_into (const HcClearance *self, const HcOpening *opening, const Doorway *doorway)
 {
   const HcRoomWall *wall = hc_room_get_wall_of (self->room, opening);
-  HcPoint face;
-  HcPoint line;
+  gboolean in = hc_opening_get (opening)->swing == HC_SWING_IN;
 
-  if (wall == NULL || hc_opening_get (opening)->swing == HC_SWING_SLIDES)
+  if (hc_opening_get (opening)->swing == HC_SWING_SLIDES)
     return FALSE;
-  face = hc_point_subtract (wall->to, wall->from);
-  line = hc_point_subtract (wall->line_to, wall->line_from);
-  if (hc_room_wall_is_outer (wall) || !hc_room_is_roofed (self->room))
-    return hc_room_is_roofed (self->room) == (hc_opening_get (opening)->swing == HC_SWING_IN);
-  return (hc_point_dot (face, line) > 0) == (hc_opening_get (opening)->swing == HC_SWING_IN);
+  if (!hc_room_is_roofed (self->room) || hc_room_wall_is_outer (wall))
+    return hc_room_is_roofed (self->room) == in;
+  return (hc_point_cross (doorway->along, doorway->in) > 0) == in;
 }
 
 static void
@@ -146,7 +158,7 @@ look_at_door (HcClearance *self, const HcOpening *opening, const Doorway *doorwa
 {
   g_autoptr (HcShape) sweep = NULL;
 
-  if (!swings_into (self, opening))
+  if (!swings_into (self, opening, doorway))
     return;
   sweep = sweep_of_door (doorway, hc_opening_get (opening));
   tell_what_is_in (self, opening, sweep, "clearance.door-blocked", lets_door_by);
