@@ -17,6 +17,7 @@ LAYERS = [
     ['needs'],
     ['season', 'build'],
     ['mend'],
+    ['begin'],
     ['document'],
     ['words'],
     ['drawing'],
