@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * One drawing, three kinds of file; the same plan gives the same bytes. */
+ * One drawing, three kinds of file, with nothing of the day they are made. */
 #include "config.h"
 
 #include "export.h"

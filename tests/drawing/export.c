@@ -87,11 +87,12 @@ test_files_are_what_their_names_say (Fixture *fixture, gconstpointer data)
       }
 }
 
+/* cairo numbers the groups of an SVG through the life of a process: that SVG
+ * files are the same is tested with the program. */
 static void
 test_drawn_twice_they_are_the_same (Fixture *fixture, gconstpointer data)
 {
-  static const char *const names[][2]
-      = { { "a.pdf", "b.pdf" }, { "a.svg", "b.svg" }, { "a.png", "b.png" } };
+  static const char *const names[][2] = { { "a.pdf", "b.pdf" }, { "a.png", "b.png" } };
 
   for (guint i = 0; i < G_N_ELEMENTS (names); i++)
     {
@@ -136,7 +137,12 @@ test_a_scale_fits_its_paper (Fixture *fixture, gconstpointer data)
   sheet.paper = HC_PAPER_A3;
   g_assert_true (hc_sheet_fit (&sheet, &a3, NULL));
   g_assert_cmpint (a4.scale, ==, 50);
-  g_assert_cmpint (a3.scale, ==, 25);
+  g_assert_cmpint (a3.scale, ==, 50);
+  sheet.scale = 25;
+  g_assert_false (hc_sheet_fit (&sheet, &a3, NULL));
+  sheet.scale = 100;
+  g_assert_true (hc_sheet_fit (&sheet, &a3, NULL));
+  g_assert_cmpint (a3.scale, ==, 100);
   g_assert_cmpfloat (a4.width, >, a4.height);
   /* ISO 216:2007: A4 is 210 × 297 mm. */
   g_assert_cmpfloat_with_epsilon (a4.width / HC_POINTS_PER_MM, 297, 1e-9);

@@ -1,0 +1,98 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One call of hencote-plan: its words, and what they lead to. */
+#pragma once
+
+#include "base/units.h"
+#include "book/book.h"
+#include "needs/check.h"
+#include "plan/plan.h"
+
+G_BEGIN_DECLS
+
+/**
+ * HcCallOptions:
+ * @HC_CALL_ON: --on
+ * @HC_CALL_CONDITION: --condition
+ * @HC_CALL_RULES: --rules
+ * @HC_CALL_KIND: --kind and --empty
+ * @HC_CALL_DRAWING: --to, --view, --scale and --paper
+ */
+typedef enum
+{
+  HC_CALL_ON = 1 << 0,
+  HC_CALL_CONDITION = 1 << 1,
+  HC_CALL_RULES = 1 << 2,
+  HC_CALL_KIND = 1 << 3,
+  HC_CALL_DRAWING = 1 << 4,
+} HcCallOptions;
+
+/**
+ * HcCall:
+ * @argument: (nullable): the file, or what stands in its place
+ * @json: --json
+ * @units_word: (nullable): --units
+ * @on: (nullable): --on
+ * @condition_word: (nullable): --condition
+ * @rules: (nullable): --rules
+ * @kind: (nullable): --kind
+ * @empty: --empty
+ * @to: (nullable): --to
+ * @view: (nullable): --view
+ * @scale: (nullable): --scale
+ * @paper: (nullable): --paper
+ * @book: the book
+ * @plan: the plan, on the day and by the rules asked for
+ * @flock: its birds on that day
+ * @units: the units to write in
+ * @condition: the condition to judge
+ * @cache: for checking
+ */
+typedef struct
+{
+  char *argument;
+  gboolean json;
+  char *units_word;
+  char *on;
+  char *condition_word;
+  char *rules;
+  char *kind;
+  gboolean empty;
+  char *to;
+  char *view;
+  char *scale;
+  char *paper;
+
+  HcBook *book;
+  HcPlan *plan;
+  HcFlock *flock;
+  HcUnits units;
+  HcCondition condition;
+  HcCheckCache *cache;
+} HcCall;
+
+/**
+ * HcCallError:
+ * @HC_CALL_ERROR_WORDS: the words of the call are wrong
+ */
+typedef enum
+{
+  HC_CALL_ERROR_WORDS,
+} HcCallError;
+
+#define HC_CALL_ERROR (hc_call_error_quark ())
+GQuark hc_call_error_quark (void);
+
+void hc_call_clear (HcCall *call);
+gboolean hc_call_parse (HcCall *call, HcCallOptions options, const char *summary,
+                        const char *argument, char **words, GError **error);
+gboolean hc_call_open_book (HcCall *call, GError **error);
+gboolean hc_call_open_plan (HcCall *call, GError **error);
+HcStandard *hc_call_find_rules (const HcCall *call, const char *id, GError **error);
+HcCheck *hc_call_check (const HcCall *call) G_GNUC_WARN_UNUSED_RESULT;
+char *hc_call_format_day (const HcCall *call) G_GNUC_WARN_UNUSED_RESULT;
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (HcCall, hc_call_clear)
+
+G_END_DECLS
