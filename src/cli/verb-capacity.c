@@ -151,7 +151,7 @@ tell_capacity (const HcCall *call, const Capacity *capacity, const HcHeadline *h
                GString *out)
 {
   tell_answer (call, capacity, headline, out);
-  for (int id = 0; id < HC_N_NEEDS; id++)
+  for (int id = 0; call->kind != NULL && id < HC_N_NEEDS; id++)
     if (headline->mend_first[id])
       g_string_append_printf (
           /* Translators: the name of a need, such as "Does it fit". */
