@@ -15,11 +15,15 @@ static void
 write_finding (HcJsonWriter *json, const HcCheck *check, const HcFinding *finding, HcUnits units)
 {
   g_autofree char *sentence = hc_words_finding (check, finding, units);
+  g_autofree char *todo = hc_words_finding_todo (check, finding, units);
+  g_autofree char *detail = hc_words_finding_detail (finding, units);
 
   hc_json_open (json, NULL, '{');
   hc_json_text (json, "code", finding->code);
   hc_json_text (json, "level", hc_level_to_string (finding->level));
   hc_json_text (json, "sentence", sentence);
+  hc_json_text (json, "todo", todo);
+  hc_json_text (json, "detail", detail);
   hc_json_open (json, "ids", '[');
   for (guint i = 0; finding->ids != NULL && finding->ids[i] != NULL; i++)
     hc_json_text (json, NULL, finding->ids[i]);
@@ -101,14 +105,22 @@ tell_need (const HcCheck *check, const HcNeed *need, GString *out)
 }
 
 static void
+tell_below (GString *out, char *text)
+{
+  if (text != NULL && *text != '\0')
+    g_string_append_printf (out, "    %s\n", text);
+  g_free (text);
+}
+
+static void
 tell_finding (const HcCheck *check, const HcFinding *finding, HcUnits units, GString *out)
 {
   g_autofree char *sentence = hc_words_finding (check, finding, units);
-  g_autofree char *source = finding->figure ? hc_words_finding_source (finding) : NULL;
 
   g_string_append_printf (out, "  - %s\n", sentence);
-  if (source != NULL && *source != '\0')
-    g_string_append_printf (out, "    %s\n", source);
+  tell_below (out, hc_words_finding_todo (check, finding, units));
+  tell_below (out, hc_words_finding_detail (finding, units));
+  tell_below (out, finding->figure ? hc_words_finding_source (finding) : NULL);
 }
 
 static void

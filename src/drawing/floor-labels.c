@@ -21,13 +21,11 @@
 #define HALO_UNITS 3.0
 #define MARK_UNITS 13.0
 
-/* Where in a pen a name may go, best first, as parts of its box. */
-static const double tries[][2] = {
-  { 0.5, 0.5 },  { 0.5, 0.35 }, { 0.5, 0.65 }, { 0.35, 0.5 },  { 0.65, 0.5 },
-  { 0.5, 0.2 },  { 0.5, 0.8 },  { 0.3, 0.3 },  { 0.7, 0.3 },   { 0.3, 0.7 },
-  { 0.7, 0.7 },  { 0.25, 0.5 }, { 0.75, 0.5 }, { 0.25, 0.15 }, { 0.75, 0.15 },
-  { 0.25, 0.85 }, { 0.75, 0.85 },
-};
+/* Places tried for a name across and down a pen, and what speaks against one;
+ * its distance from the middle counts up to 1. */
+#define TRIES 9
+#define COST_OF_FITTING 100.0
+#define COST_OF_BIRD 10.0
 
 typedef struct
 {
@@ -47,26 +45,28 @@ box_of_fitting (const HcFittingValues *values)
   return (HcBox){ values->x_mm - width / 2, values->y_mm - depth / 2, width, depth };
 }
 
-static gboolean
-hides_a_bird (HcBox box, const GArray *birds)
+static guint
+count_birds_under (HcBox box, const GArray *birds)
 {
+  guint n = 0;
+
   for (guint i = 0; birds != NULL && i < birds->len; i++)
     {
       const HcBirdPlace *bird = &g_array_index (birds, HcBirdPlace, i);
 
-      if (hc_box_contains_point (hc_box_grow (box, bird->look.width_mm / 2), bird->at))
-        return TRUE;
+      n += hc_box_contains_point (hc_box_grow (box, bird->look.width_mm / 2), bird->at);
     }
-  return FALSE;
+  return n;
 }
 
-static gboolean
-is_clear (const HcPenValues *pen, HcBox box)
+static guint
+count_fittings_under (HcBox box, const HcPenValues *pen)
 {
+  guint n = 0;
+
   for (guint i = 0; i < pen->fittings->len; i++)
-    if (hc_box_touches (box, box_of_fitting (hc_fitting_get (pen->fittings->pdata[i]))))
-      return FALSE;
-  return TRUE;
+    n += hc_box_touches (box, box_of_fitting (hc_fitting_get (pen->fittings->pdata[i])));
+  return n;
 }
 
 static gboolean
@@ -82,36 +82,31 @@ is_inside (const GArray *ring, HcBox box)
   return TRUE;
 }
 
+/* Where a name hides least, the nearer the middle the better. */
 static gboolean
 find_place (const HcPenValues *pen, const GArray *ring, const GArray *birds, const Label *label,
             HcPoint *at)
 {
   HcBox all = hc_box_around ((const HcPoint *) ring->data, ring->len);
-  gboolean found = FALSE, found_clear = FALSE;
+  double least = G_MAXDOUBLE;
 
-  for (guint i = 0; i < G_N_ELEMENTS (tries); i++)
+  for (guint i = 0; i < TRIES * TRIES; i++)
     {
-      HcPoint middle = hc_point (all.x_mm + tries[i][0] * all.width_mm,
-                                 all.y_mm + tries[i][1] * all.depth_mm);
+      double across = (i % TRIES + 1.0) / (TRIES + 1), down = (i / TRIES + 1.0) / (TRIES + 1);
+      HcPoint middle
+          = hc_point (all.x_mm + across * all.width_mm, all.y_mm + down * all.depth_mm);
       HcBox box = { middle.x_mm - label->width / 2, middle.y_mm - label->depth / 2,
                     label->width, label->depth };
+      double cost = COST_OF_FITTING * count_fittings_under (box, pen)
+                    + COST_OF_BIRD * count_birds_under (box, birds)
+                    + hypot (across - 0.5, down - 0.5);
 
-      if (!is_inside (ring, box))
+      if (cost >= least || !is_inside (ring, box))
         continue;
-      if (!found)
-        *at = middle;
-      found = TRUE;
-      if (!is_clear (pen, box))
-        continue;
-      if (!found_clear)
-        *at = middle;
-      found_clear = TRUE;
-      if (hides_a_bird (box, birds))
-        continue;
+      least = cost;
       *at = middle;
-      return TRUE;
     }
-  return found;
+  return least < G_MAXDOUBLE;
 }
 
 static void
@@ -137,7 +132,7 @@ draw_pen_name (const HcInk *ink, const HcPenValues *pen, const GArray *ring,
   Label label = { pen->name, area,
                   (MAX (name.width, small.width) + 2 * HALO_UNITS) / ink->scale,
                   (name.height + small.height + HALO_UNITS) / ink->scale };
-  HcPoint at;
+  HcPoint at = { 0 };
 
   if (find_place (pen, ring, birds, &label, &at))
     write_label (ink, &label, at);

@@ -73,17 +73,25 @@ add_needs (const HcSheet *sheet, GArray *lines)
 }
 
 static void
+add_small (GArray *lines, char *text)
+{
+  if (text == NULL || *text == '\0')
+    g_free (text);
+  else
+    add (lines, HC_HAND_SMALL, text, INDENT, 1);
+}
+
+static void
 add_finding (const HcSheet *sheet, GArray *lines, const HcFinding *finding)
 {
   HcReportLine *line
       = add (lines, HC_HAND_BODY, hc_words_finding (sheet->check, finding, units_of (sheet)),
              INDENT, AFTER_HEADING);
-  char *source;
 
   line->level = (int) finding->level;
-  source = finding->figure ? hc_words_finding_source (finding) : NULL;
-  if (source != NULL)
-    add (lines, HC_HAND_SMALL, source, INDENT, 1);
+  add_small (lines, hc_words_finding_todo (sheet->check, finding, units_of (sheet)));
+  add_small (lines, hc_words_finding_detail (finding, units_of (sheet)));
+  add_small (lines, finding->figure ? hc_words_finding_source (finding) : NULL);
 }
 
 static void

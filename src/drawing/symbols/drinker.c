@@ -106,6 +106,46 @@ draw_cup (const HcInk *ink, double x, double size)
 }
 
 static void
+draw_place (const HcInk *ink, const HcFittingValues *values, double x, double size)
+{
+  if (values->form == HC_FORM_CUPS)
+    draw_cup (ink, x, size);
+  else
+    draw_nipple (ink, x, size);
+}
+
+/* A line of places is long and narrow; anything else is a bucket. */
+static gboolean
+is_bucket (const HcFittingValues *values)
+{
+  return values->depth_mm > values->width_mm / 2;
+}
+
+/* A bucket has its nipples or cups round its foot. */
+static void
+draw_bucket (const HcInk *ink, const HcFittingValues *values)
+{
+  double across = MIN (values->width_mm, values->depth_mm);
+  double size = across / 5;
+  double out = across / 2 - size / 2 - MIN (hc_ink_line_mm (ink, HC_LINE_FINE), size / 2);
+  int places = CLAMP (values->places, 1, 12);
+
+  hc_ink_circle (ink, 0, 0, out);
+  hc_ink_fill (ink, HC_PAINT_METAL_PALE);
+  hc_symbol_outline (ink, values);
+  hc_ink_circle (ink, 0, 0, out * 0.78);
+  hc_ink_fill (ink, HC_PAINT_WATER);
+  hc_ink_stroke (ink, HC_LINE_FINE, HC_PAINT_WATER_DEEP);
+  for (int i = 0; i < places; i++)
+    {
+      cairo_save (ink->cr);
+      cairo_rotate (ink->cr, 2 * G_PI * i / places);
+      draw_place (ink, values, out, size);
+      cairo_restore (ink->cr);
+    }
+}
+
+static void
 draw_line_of_places (const HcInk *ink, const HcFittingValues *values)
 {
   int places = CLAMP (values->places, 1, MOST_DRAWN);
@@ -116,14 +156,7 @@ draw_line_of_places (const HcInk *ink, const HcFittingValues *values)
   if (size <= 0)
     return;
   for (int i = 0; i < places; i++)
-    {
-      double x = each * (i + 0.5) - values->width_mm / 2;
-
-      if (values->form == HC_FORM_CUPS)
-        draw_cup (ink, x, size);
-      else
-        draw_nipple (ink, x, size);
-    }
+    draw_place (ink, values, each * (i + 0.5) - values->width_mm / 2, size);
 }
 
 /* A heated drinker shows the warm ring it stands on. */
@@ -147,10 +180,12 @@ hc_symbol_drinker (const HcInk *ink, const HcFittingValues *values)
 {
   if (values->form == HC_FORM_ROUND)
     draw_font (ink, values);
-  else if (values->form == HC_FORM_NIPPLES || values->form == HC_FORM_CUPS)
-    draw_line_of_places (ink, values);
-  else
+  else if (values->form == HC_FORM_LONG)
     draw_trough (ink, values);
+  else if (is_bucket (values))
+    draw_bucket (ink, values);
+  else
+    draw_line_of_places (ink, values);
   if (values->heated && MIN (values->width_mm, values->depth_mm)
                             > 8 * hc_ink_line_mm (ink, HC_LINE_HEAVY))
     draw_warm_ring (ink, values);
