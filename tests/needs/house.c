@@ -193,6 +193,7 @@ house_add_opening (House *house, HcOpeningKind kind, const char *wall, double al
   values.open_by_day = kind == HC_OPENING_POP_HOLE;
   values.open_winter = kind == HC_OPENING_VENT ? 1 : 0;
   values.open_summer = 1;
+  values.swing = HC_SWING_IN;
   g_ptr_array_add (house->openings, hc_opening_new (id, &values));
 }
 

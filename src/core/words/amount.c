@@ -13,8 +13,9 @@
 
 #define SIXTEENTH_MM (HC_MM_PER_INCH / 16)
 
-/* Rounding noise that must not push a number to the next step. */
-#define NOISE 1e-6
+/* The part of a step that rounded coordinates may be off by: it must not push
+ * a number to the next step. */
+#define NOISE 1e-3
 
 /* The step the text of an amount goes by. */
 static double
@@ -39,7 +40,7 @@ round_to (double amount, const char *unit, HcUnits units, double (*way) (double)
   if (step == 0)
     return amount;
   nearest = floor (amount / step + 0.5);
-  if (fabs (amount / step - nearest) < NOISE * MAX (1, fabs (nearest)))
+  if (fabs (amount / step - nearest) < NOISE)
     return nearest * step;
   return way (amount / step) * step;
 }

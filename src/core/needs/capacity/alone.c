@@ -77,3 +77,29 @@ hc_alone_sum_rung (const HcRungSearch *search)
       birds = hc_alone_add (birds, hc_rung_search_find_most_in (search, i));
   return birds;
 }
+
+/* Lifts the first space under a roof, the others staying as they are. */
+void
+hc_alone_find_lift (const HcRungSearch *search, HcRung *rung)
+{
+  for (guint i = 0; i < search->n_places; i++)
+    {
+      HcNeedContext *place = &search->places[i];
+      gint64 before;
+      double lift;
+
+      if (!has_roof (place->about, place->space))
+        continue;
+      before = hc_rung_search_find_most_in (search, i);
+      hc_rung_search_put_in (search, i, before + 1);
+      lift = hc_rung_search_lift_place (search, i, rung);
+      if (lift > 0)
+        {
+          rung->lift = lift;
+          rung->lift_to
+              = hc_alone_add (rung->most - before, hc_rung_search_find_most_in (search, i));
+        }
+      place->extra_amount = 0;
+      return;
+    }
+}

@@ -12,5 +12,6 @@ G_BEGIN_DECLS
 gint64 hc_alone_add (gint64 birds, gint64 more);
 gint64 hc_alone_count_birds (HcCase *about, const HcRungSearch *searches, guint n_searches);
 gint64 hc_alone_sum_rung (const HcRungSearch *search);
+void hc_alone_find_lift (const HcRungSearch *search, HcRung *rung);
 
 G_END_DECLS

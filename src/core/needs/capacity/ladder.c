@@ -51,14 +51,18 @@ add_rung (HcLadder *ladder, const HcRungSearch *search, gboolean lifts)
 {
   HcRung rung = { .need = search->need->id, .lift_unit = "" };
 
-  if (search->question->question == HC_LADDER_ONE_KIND)
+  gboolean alone = search->question->question == HC_LADDER_ONE_KIND;
+
+  if (alone)
     rung.most = hc_alone_sum_rung (search);
   else
     rung.most = hc_rung_search_find_most (search);
   rung.lift_to = rung.most;
   if (rung.most == G_MAXINT64)
     return;
-  if (lifts)
+  if (lifts && alone)
+    hc_alone_find_lift (search, &rung);
+  else if (lifts)
     hc_rung_search_find_lift (search, &rung);
   g_array_append_val (ladder->rungs, rung);
 }

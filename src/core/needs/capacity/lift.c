@@ -102,10 +102,39 @@ tell_code (HcNeedContext *place, HcLevel aim, HcRung *rung)
   hc_serving_clear (&serving);
 }
 
+/* Finds what @place lacks for the birds counted in it, and leaves it added:
+ * negative when no addition helps. */
+double
+hc_rung_search_lift_place (const HcRungSearch *self, guint place, HcRung *rung)
+{
+  tell_code (&self->places[place], self->aim, rung);
+  return lift_place (&self->places[place], self->aim, rung);
+}
+
 static gboolean
 test_all (gint64 birds, gpointer data)
 {
   return hc_rung_search_reaches (data, birds);
+}
+
+static double
+lift_all_places (const HcRungSearch *self, HcFlock *flock, HcRung *rung)
+{
+  double lift = 0;
+
+  for (guint i = 0; i < self->n_places; i++)
+    {
+      double amount;
+
+      hc_need_context_count (&self->places[i], flock);
+      if (hc_count_reaches (&self->places[i], self->aim))
+        continue;
+      amount = hc_rung_search_lift_place (self, i, rung);
+      if (amount < 0)
+        return -1;
+      lift += amount;
+    }
+  return lift;
 }
 
 /* Lifts every space that one bird more would leave short; then asks again how
@@ -115,22 +144,13 @@ hc_rung_search_find_lift (const HcRungSearch *self, HcRung *rung)
 {
   gint64 next = rung->most + 1;
   g_autoptr (HcFlock) flock = hc_question_get_flock (self->question, next);
-  double lift = 0;
+  double lift = lift_all_places (self, flock, rung);
 
-  for (guint i = 0; i < self->n_places; i++)
+  if (lift > 0)
     {
-      HcNeedContext *place = &self->places[i];
-      double amount;
-
-      hc_need_context_count (place, flock);
-      if (hc_count_reaches (place, self->aim))
-        continue;
-      tell_code (place, self->aim, rung);
-      amount = lift_place (place, self->aim, rung);
-      if (amount < 0)
-        return;
-      lift += amount;
+      rung->lift = lift;
+      rung->lift_to = hc_search_most (test_all, (gpointer) self, next, HC_RUNG_NEVER);
     }
-  rung->lift = lift;
-  rung->lift_to = hc_search_most (test_all, (gpointer) self, next, HC_RUNG_NEVER);
+  for (guint i = 0; i < self->n_places; i++)
+    self->places[i].extra_amount = 0;
 }

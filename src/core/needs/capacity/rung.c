@@ -61,11 +61,20 @@ hc_rung_search_find_most (const HcRungSearch *self)
   return hc_search_most (test_all, (gpointer) self, 0, HC_RUNG_NEVER);
 }
 
+/* Nobody but @birds of the one kind asked about. */
+void
+hc_rung_search_put_in (const HcRungSearch *self, guint place, gint64 birds)
+{
+  guint body = hc_flock_get_row (self->question->base, 0)->body;
+
+  memset (self->places[place].counts, 0, sizeof self->places[place].counts);
+  self->places[place].counts[body] = birds;
+}
+
 typedef struct
 {
   const HcRungSearch *search;
-  HcNeedContext *place;
-  guint body;
+  guint place;
 } Alone;
 
 static gboolean
@@ -73,17 +82,15 @@ test_one (gint64 birds, gpointer data)
 {
   Alone *alone = data;
 
-  alone->place->counts[alone->body] = birds;
-  return hc_count_reaches (alone->place, alone->search->aim);
+  hc_rung_search_put_in (alone->search, alone->place, birds);
+  return hc_count_reaches (&alone->search->places[alone->place], alone->search->aim);
 }
 
 /* How many birds of one kind alone one of the spaces carries. */
 gint64
 hc_rung_search_find_most_in (const HcRungSearch *self, guint place)
 {
-  Alone alone = { self, &self->places[place],
-                  hc_flock_get_row (self->question->base, 0)->body };
+  Alone alone = { self, place };
 
-  memset (alone.place->counts, 0, sizeof alone.place->counts);
   return hc_search_most (test_one, &alone, 0, HC_RUNG_NEVER);
 }

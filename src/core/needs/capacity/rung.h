@@ -29,6 +29,8 @@ void hc_rung_search_clear (HcRungSearch *self);
 gboolean hc_rung_search_reaches (const HcRungSearch *self, gint64 birds);
 gint64 hc_rung_search_find_most (const HcRungSearch *self);
 gint64 hc_rung_search_find_most_in (const HcRungSearch *self, guint place);
+void hc_rung_search_put_in (const HcRungSearch *self, guint place, gint64 birds);
+double hc_rung_search_lift_place (const HcRungSearch *self, guint place, HcRung *rung);
 void hc_rung_search_find_lift (const HcRungSearch *self, HcRung *rung);
 
 G_END_DECLS

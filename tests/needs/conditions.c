@@ -1,0 +1,267 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Needs that are right or wrong: light, air, company, clearance. Figures of
+ * the home rules are common practice, no source. */
+#include "config.h"
+
+#include "house.h"
+
+static void
+start (House *house)
+{
+  house_init (house);
+  house_add_pen (house, "p", HC_PEN_INDOOR, 4000, 3000);
+}
+
+/* Window area 3 % of the floor: German Livestock Husbandry Ordinance, § 13(3):
+ * 0.36 m² for 12 m². */
+static void
+test_twelve_square_metres_want_a_third_of_a_metre_of_window (void)
+{
+  House house;
+  g_autoptr (HcCheck) dark = NULL;
+  g_autoptr (HcCheck) light = NULL;
+
+  start (&house);
+  house.rules.standard = (char *) "de-ordinance";
+  house_add_birds (&house, "medium_layer", "p", 5, 0, -1);
+  house_add_opening (&house, HC_OPENING_WINDOW, "p-n", 2000, 899, 400);
+  dark = house_check (&house, HC_CONDITION_DAY);
+  g_assert_cmpint (hc_check_get_need_level (dark, HC_NEED_LIGHT), ==, HC_LEVEL_SHORT);
+  g_assert_cmpfloat_with_epsilon (house_find (dark, "light.too-little")->required, 360000, 1);
+  house_clear (&house);
+  start (&house);
+  house.rules.standard = (char *) "de-ordinance";
+  house_add_birds (&house, "medium_layer", "p", 5, 0, -1);
+  house_add_opening (&house, HC_OPENING_WINDOW, "p-n", 2000, 900, 400);
+  light = house_check (&house, HC_CONDITION_DAY);
+  g_assert_cmpint (hc_check_get_need_level (light, HC_NEED_LIGHT), ==, HC_LEVEL_TIGHT);
+  house_clear (&house);
+}
+
+static void
+test_a_house_without_vents_is_short_of_air (void)
+{
+  House house;
+  g_autoptr (HcCheck) check = NULL;
+
+  start (&house);
+  house_add_birds (&house, "medium_layer", "p", 5, 0, -1);
+  check = house_check (&house, HC_CONDITION_DAY);
+  g_assert_nonnull (house_find (check, "air.winter-vents"));
+  g_assert_nonnull (house_find (check, "air.summer-vents"));
+  g_assert_cmpint (hc_check_get_need_level (check, HC_NEED_AIR), ==, HC_LEVEL_SHORT);
+  house_clear (&house);
+}
+
+/* Birds of a test, and the finding they make. */
+typedef struct
+{
+  const char *kinds[2];
+  int females[2], males[2], weeks[2];
+  const char *pen;
+  const char *code;
+} Company;
+
+static const Company companies[] = {
+  { { "medium_layer", NULL }, { 1, 0 }, { 0, 0 }, { -1, 0 }, "p", "company.lonely" },
+  { { "medium_layer", NULL }, { 6, 0 }, { 4, 0 }, { -1, 0 }, "p", "company.too-many-males" },
+  { { "medium_layer", NULL }, { 30, 0 }, { 1, 0 }, { -1, 0 }, "p", "company.too-few-males" },
+  { { "medium_layer", "medium_layer" }, { 6, 6 }, { 0, 0 }, { -1, 5 }, "p",
+    "company.too-young" },
+  { { "medium_layer", "duck" }, { 6, 0 }, { 0, 3 }, { -1, -1 }, "p",
+    "company.drakes-with-hens" },
+  { { "medium_layer", "duck" }, { 6, 3 }, { 0, 1 }, { -1, -1 }, "p", "company.ducks-splash" },
+  { { "medium_layer", NULL }, { 6, 0 }, { 0, 0 }, { -1, 0 }, "", "company.no-home" },
+  { { "medium_layer", NULL }, { 9, 0 }, { 1, 0 }, { -1, 0 }, "p", NULL },
+};
+
+static void
+test_company (gconstpointer data)
+{
+  const Company *company = data;
+  House house;
+  g_autoptr (HcCheck) check = NULL;
+
+  start (&house);
+  for (guint i = 0; i < 2 && company->kinds[i] != NULL; i++)
+    house_add_birds (&house, company->kinds[i], company->pen, company->females[i],
+                     company->males[i], company->weeks[i]);
+  check = house_check (&house, HC_CONDITION_DAY);
+  if (company->code != NULL)
+    g_assert_nonnull (house_find (check, company->code));
+  else
+    g_assert_cmpuint (hc_check_get_n_findings (check, HC_NEED_COMPANY), ==, 0);
+  house_clear (&house);
+}
+
+static void
+overlap (House *house)
+{
+  house_add (house, "p", HC_FITTING_STORE_BIN, 2000, 1500, 400, 400);
+  house_add (house, "p", HC_FITTING_STORE_BIN, 2300, 1500, 400, 400);
+}
+
+static void
+stand_one_above_another (House *house)
+{
+  house_add (house, "p", HC_FITTING_STORE_BIN, 2000, 1500, 400, 400);
+  house_add (house, "p", HC_FITTING_PLATFORM, 2000, 1500, 400, 400)->base_mm = 600;
+}
+
+static void
+go_through_a_wall (House *house)
+{
+  house_add (house, "p", HC_FITTING_STORE_BIN, 100, 1500, 400, 400);
+}
+
+static void
+reach_the_roof (House *house)
+{
+  house_add (house, "p", HC_FITTING_STORE_BIN, 2000, 1500, 400, 400)->height_mm = 2300;
+}
+
+static void
+block_the_door (House *house)
+{
+  house_add_opening (house, HC_OPENING_KEEPER_DOOR, "p-n", 2000, 800, 1900);
+  house_add (house, "p", HC_FITTING_STORE_BIN, 2000, 500, 400, 400);
+}
+
+static void
+block_the_pop_hole (House *house)
+{
+  house_add_opening (house, HC_OPENING_POP_HOLE, "p-n", 2000, 300, 350);
+  house_add (house, "p", HC_FITTING_STORE_BIN, 2000, 250, 400, 400);
+}
+
+static void
+stick_out_of_the_wall (House *house)
+{
+  house_add_opening (house, HC_OPENING_WINDOW, "p-n", 100, 600, 400);
+}
+
+static void
+share_a_wall (House *house)
+{
+  house_add_opening (house, HC_OPENING_WINDOW, "p-n", 2000, 600, 400);
+  house_add_opening (house, HC_OPENING_WINDOW, "p-n", 2400, 600, 400);
+}
+
+static void
+feed_under_bars (House *house)
+{
+  house_add_roost (house, "p", 2000, 1000, 2000, 800, 2);
+  house_add (house, "p", HC_FITTING_FEEDER, 2000, 1000, 600, 200);
+}
+
+static void
+feed_under_a_board (House *house)
+{
+  feed_under_bars (house);
+  house_add (house, "p", HC_FITTING_DROPPINGS_BOARD, 2000, 1000, 2000, 800)->base_mm = 400;
+}
+
+static void
+nest_as_high_as_bars (House *house)
+{
+  house_add_roost (house, "p", 2000, 1000, 2000, 400, 1)->base_mm = 300;
+  house_add_nests (house, "p", 2000, 2500, 2)->base_mm = 300;
+}
+
+static void
+water_beside_feed (House *house)
+{
+  house_add (house, "p", HC_FITTING_FEEDER, 1000, 1500, 400, 200);
+  house_add (house, "p", HC_FITTING_DRINKER, 1700, 1500, 400, 200);
+}
+
+static void
+hang_a_lamp_low (House *house)
+{
+  house_add (house, "p", HC_FITTING_HEAT_LAMP, 2000, 1500, 250, 250)->base_mm = 400;
+}
+
+/* A way to set up a room, and the finding it makes or must not make. */
+typedef struct
+{
+  const char *name;
+  void (*set_up) (House *house);
+  const char *code;
+  gboolean found;
+} Clearance;
+
+static const Clearance clearances[] = {
+  { "things-overlap", overlap, "clearance.overlap", TRUE },
+  { "one-stands-above-another", stand_one_above_another, "clearance.overlap", FALSE },
+  { "through-a-wall", go_through_a_wall, "clearance.through-wall", TRUE },
+  { "through-the-roof", reach_the_roof, "clearance.too-tall", TRUE },
+  { "a-door-is-blocked", block_the_door, "clearance.door-blocked", TRUE },
+  { "a-pop-hole-is-blocked", block_the_pop_hole, "clearance.pop-hole-blocked", TRUE },
+  { "an-opening-sticks-out", stick_out_of_the_wall, "clearance.opening-sticks-out", TRUE },
+  { "openings-overlap", share_a_wall, "clearance.openings-overlap", TRUE },
+  { "feed-under-bars", feed_under_bars, "clearance.under-bars", TRUE },
+  { "feed-under-a-board", feed_under_a_board, "clearance.under-bars", FALSE },
+  { "a-nest-as-high-as-bars", nest_as_high_as_bars, "clearance.nest-too-high", TRUE },
+  { "water-beside-feed", water_beside_feed, "clearance.feed-near-water", TRUE },
+  { "a-lamp-hangs-low", hang_a_lamp_low, "clearance.lamp-too-low", TRUE },
+};
+
+static void
+test_clearance (gconstpointer data)
+{
+  const Clearance *clearance = data;
+  House house;
+  g_autoptr (HcCheck) check = NULL;
+
+  start (&house);
+  clearance->set_up (&house);
+  house_add_birds (&house, "medium_layer", "p", 4, 0, -1);
+  check = house_check (&house, HC_CONDITION_DAY);
+  g_assert_cmpint (house_find (check, clearance->code) != NULL, ==, clearance->found);
+  house_clear (&house);
+}
+
+static void
+test_a_long_house_is_a_long_walk (void)
+{
+  House house;
+  g_autoptr (HcCheck) check = NULL;
+
+  house_init (&house);
+  house_add_pen (&house, "p", HC_PEN_INDOOR, 12000, 3000);
+  house_add (&house, "p", HC_FITTING_FEEDER, 500, 500, 400, 200);
+  house_add (&house, "p", HC_FITTING_DRINKER, 6000, 1500, 400, 200);
+  house_add_birds (&house, "medium_layer", "p", 4, 0, -1);
+  check = house_check (&house, HC_CONDITION_DAY);
+  g_assert_cmpint (house_find (check, "clearance.far-from-feed")->level, ==, HC_LEVEL_SHORT);
+  g_assert_cmpint (house_find (check, "clearance.far-from-water")->level, ==, HC_LEVEL_TIGHT);
+  house_clear (&house);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/need-light/twelve-square-metres-want-a-third-of-a-metre-of-window",
+                   test_twelve_square_metres_want_a_third_of_a_metre_of_window);
+  g_test_add_func ("/need-air/a-house-without-vents-is-short-of-air",
+                   test_a_house_without_vents_is_short_of_air);
+  for (guint i = 0; i < G_N_ELEMENTS (companies); i++)
+    {
+      g_autofree char *path = g_strconcat (
+          "/need-company/", companies[i].code != NULL ? companies[i].code : "all-is-well", NULL);
+
+      g_test_add_data_func (path, &companies[i], test_company);
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (clearances); i++)
+    {
+      g_autofree char *path = g_strconcat ("/need-clearance/", clearances[i].name, NULL);
+
+      g_test_add_data_func (path, &clearances[i], test_clearance);
+    }
+  g_test_add_func ("/need-clearance/a-long-house-is-a-long-walk",
+                   test_a_long_house_is_a_long_walk);
+  return g_test_run ();
+}
