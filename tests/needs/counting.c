@@ -259,6 +259,26 @@ test_a_small_pop_hole_lets_no_goose_out (void)
   house_clear (&house);
 }
 
+/* 600 organic hens at six to a square metre, 4 m of pop hole to 100 m²: 4 m.
+ * German leaflet on organic poultry, March 2012. */
+static void
+test_the_way_out_goes_by_the_floor_asked_for (void)
+{
+  House house;
+  g_autoptr (HcCheck) check = NULL;
+
+  house_init (&house);
+  house.rules.standard = (char *) "eu-organic";
+  house.site.birds_go_out = TRUE;
+  house_add_pen (&house, "p", HC_PEN_INDOOR, 20000, 5000);
+  for (guint i = 0; i < 10; i++)
+    house_add_opening (&house, HC_OPENING_POP_HOLE, "p-n", 1000 + i * 1500, 400, 450);
+  house_add_birds (&house, "medium_layer", "p", 601, 0, -1);
+  check = house_check (&house, HC_CONDITION_DAY);
+  g_assert_cmpint (served (check, HC_NEED_WAY_OUT, HC_LEVEL_TIGHT), ==, 600);
+  house_clear (&house);
+}
+
 static void
 test_birds_without_a_run_need_more_floor (void)
 {
@@ -301,6 +321,8 @@ main (int argc, char **argv)
   g_test_add_func ("/need-run/a-run-holds-so-many", test_a_run_holds_so_many);
   g_test_add_func ("/need-way-out/a-small-pop-hole-lets-no-goose-out",
                    test_a_small_pop_hole_lets_no_goose_out);
+  g_test_add_func ("/need-way-out/it-goes-by-the-floor-asked-for",
+                   test_the_way_out_goes_by_the_floor_asked_for);
   g_test_add_func ("/need-floor/birds-without-a-run-need-more-floor",
                    test_birds_without_a_run_need_more_floor);
   return g_test_run ();

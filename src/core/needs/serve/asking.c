@@ -36,6 +36,7 @@ hc_asking_init (HcAsking *self, const HcNeedContext *context, const char *figure
 {
   self->level = level;
   self->times = 1;
+  self->basis_birds = 0;
   self->basis = (HcBasis) { .ground_floor_mm2 = hc_need_context_get_ground_floor_mm2 (context) };
   for (guint body = 0; body < hc_need_context_get_n_bodies (context); body++)
     {
@@ -49,11 +50,15 @@ hc_asking_init (HcAsking *self, const HcNeedContext *context, const char *figure
 double
 hc_asking_get_each (const HcAsking *self, guint body, gint64 birds)
 {
+  HcBasis basis = self->basis;
+
   if (self->of[body] == NULL)
     return -1;
+  if (self->basis_birds > 0)
+    basis.required_floor_mm2 *= (double) birds / (double) self->basis_birds;
   return self->times
          * hc_demand_get_amount (self->of[body], self->level, (double) birds,
-                                 (double) birds * self->mass_kg[body], &self->basis)
+                                 (double) birds * self->mass_kg[body], &basis)
          / (double) MAX (birds, 1);
 }
 

@@ -8,7 +8,9 @@
 
 G_BEGIN_DECLS
 
-/* Private to needs/. @times makes the ask of all birds larger. */
+/* Private to needs/. @times makes the ask of all birds larger. The floor that
+ * the basis says is required is for @basis_birds, and less for fewer; 0 where
+ * no basis hangs on birds. */
 typedef struct
 {
   HcLevel level;
@@ -16,6 +18,7 @@ typedef struct
   double mass_kg[HC_MOST_BODIES];
   double times;
   HcBasis basis;
+  gint64 basis_birds;
 } HcAsking;
 
 void hc_asking_init (HcAsking *self, const HcNeedContext *context, const char *figure,

@@ -78,6 +78,8 @@ open_share (Share *share, const HcSharing *sharing, const HcNeedContext *context
         asking->basis = *sharing->basis;
     }
   share->bodies = find_concerned (share);
+  for (guint sort = 0; sort < sharing->n_sorts; sort++)
+    share->asking[sort].basis_birds = hc_need_context_count_birds (context, share->bodies);
   gather (share, level);
 }
 
