@@ -55,7 +55,8 @@ hc_floor_draw_fitting (const HcInk *ink, HcFloorItem *item, gpointer floor)
   const HcFittingValues *values = hc_fitting_get (hc_floor_item_get_part (item));
 
   hc_draw_fitting (ink, values);
-  hc_draw_fitting_mark (ink, values, hc_floor_item_get_level (item));
+  if (hc_floor_item_get_level (item) < HC_LEVEL_GOOD)
+    hc_draw_fitting_mark (ink, values, hc_floor_item_get_level (item));
   hc_floor_draw_outline (ink, item, floor);
 }
 
