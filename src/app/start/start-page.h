@@ -4,7 +4,7 @@
  * Beginning a plan: from a ready house, from three questions, empty, or from a file. */
 #pragma once
 
-#include "plan/plan.h"
+#include "document/document.h"
 
 #include <adwaita.h>
 
@@ -14,7 +14,8 @@ G_BEGIN_DECLS
 /**
  * HcStartPage:
  *
- * Signals: `begin` with an #HcPlan, `open` with a #GFile.
+ * Signals: `begin` with an #HcDocument, `open` with a #GFile. The page loads
+ * what it offers when it is shown first.
  */
 G_DECLARE_FINAL_TYPE (HcStartPage, hc_start_page, HC, START_PAGE, AdwBin)
 

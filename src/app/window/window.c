@@ -166,14 +166,6 @@ hc_window_take_document (HcWindow *self, HcDocument *document)
 }
 
 static void
-begin_plan (HcWindow *self, HcPlan *plan)
-{
-  g_autoptr (HcDocument) document = hc_document_new (plan);
-
-  hc_window_take_document (self, document);
-}
-
-static void
 hc_window_get_property (GObject *object, guint id, GValue *value, GParamSpec *pspec)
 {
   HcWindow *self = HC_WINDOW (object);
@@ -262,7 +254,7 @@ hc_window_class_init (HcWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcWindow, strip);
   hc_window_class_add_plan_actions (widget_class);
   hc_window_class_add_file_actions (widget_class);
-  gtk_widget_class_bind_template_callback (widget_class, begin_plan);
+  gtk_widget_class_bind_template_callback (widget_class, hc_window_take_document);
   gtk_widget_class_bind_template_callback (widget_class, hc_window_open_file);
 }
 
