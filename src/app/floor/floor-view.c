@@ -6,8 +6,6 @@
 
 #include "app/floor/floor-view.h"
 
-#include "app/properties/properties.h"
-
 #define ZOOM_STEP 1.25
 
 struct _HcFloorView
@@ -15,7 +13,6 @@ struct _HcFloorView
   HcPanel parent_instance;
 
   HcFloor *floor;
-  HcProperties *properties;
 };
 
 G_DEFINE_FINAL_TYPE (HcFloorView, hc_floor_view, HC_TYPE_PANEL)
@@ -51,7 +48,7 @@ zoom_fit (GtkWidget *widget, const char *name, GVariant *parameter)
   hc_floor_fit (HC_FLOOR_VIEW (widget)->floor);
 }
 
-/* The card of properties acts on what is selected on the floor. */
+/* Buttons elsewhere act on what is selected on the floor. */
 static void
 act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -72,7 +69,6 @@ hc_floor_view_class_init (HcFloorViewClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   g_type_ensure (HC_TYPE_FLOOR);
-  g_type_ensure (HC_TYPE_PROPERTIES);
   widget_class->grab_focus = hc_floor_view_grab_focus;
   gtk_widget_class_install_action (widget_class, "floorview.zoom-in", NULL, zoom_in);
   gtk_widget_class_install_action (widget_class, "floorview.zoom-out", NULL, zoom_out);
@@ -81,7 +77,6 @@ hc_floor_view_class_init (HcFloorViewClass *klass)
   gtk_widget_class_install_action (widget_class, "floorview.remove", NULL, act_on_floor);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/floor-view.ui");
   gtk_widget_class_bind_template_child (widget_class, HcFloorView, floor);
-  gtk_widget_class_bind_template_child (widget_class, HcFloorView, properties);
 }
 
 static void

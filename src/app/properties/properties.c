@@ -131,14 +131,6 @@ hc_properties_plan_changed (HcPanel *panel)
 }
 
 static void
-act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  g_autofree char *action = g_strconcat ("floorview.", name + strlen ("properties."), NULL);
-
-  gtk_widget_activate_action (widget, action, NULL);
-}
-
-static void
 hc_properties_finalize (GObject *object)
 {
   g_free (HC_PROPERTIES (object)->shown);
@@ -154,8 +146,6 @@ hc_properties_class_init (HcPropertiesClass *klass)
   HC_PANEL_CLASS (klass)->plan_changed = hc_properties_plan_changed;
   HC_PANEL_CLASS (klass)->selection_changed = hc_properties_selection_changed;
   g_type_ensure (HC_TYPE_PROPERTY_LIST);
-  gtk_widget_class_install_action (widget_class, "properties.duplicate", NULL, act_on_floor);
-  gtk_widget_class_install_action (widget_class, "properties.remove", NULL, act_on_floor);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/properties.ui");
   gtk_widget_class_bind_template_child (widget_class, HcProperties, heading);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, fields);

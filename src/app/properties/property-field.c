@@ -13,6 +13,8 @@
 
 #include <glib/gi18n.h>
 
+#define SHOWN_CHOICE_CHARS 12
+
 struct _HcPropertyField
 {
   GtkBox parent_instance;
@@ -108,10 +110,50 @@ new_text (HcPropertyField *self)
   return editor;
 }
 
+static void
+set_up_choice (GtkListItemFactory *factory, GtkListItem *item)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_list_item_set_child (item, label);
+}
+
+static void
+bind_choice (GtkListItemFactory *factory, GtkListItem *item)
+{
+  gtk_label_set_text (GTK_LABEL (gtk_list_item_get_child (item)),
+                      gtk_string_object_get_string (gtk_list_item_get_item (item)));
+}
+
+static void
+set_up_shown_choice (GtkListItemFactory *factory, GtkListItem *item)
+{
+  set_up_choice (factory, item);
+  gtk_label_set_ellipsize (GTK_LABEL (gtk_list_item_get_child (item)), PANGO_ELLIPSIZE_END);
+  gtk_label_set_width_chars (GTK_LABEL (gtk_list_item_get_child (item)), SHOWN_CHOICE_CHARS);
+}
+
+static GtkListItemFactory *
+new_choice_factory (GCallback set_up)
+{
+  GtkListItemFactory *factory = gtk_signal_list_item_factory_new ();
+
+  g_signal_connect (factory, "setup", set_up, NULL);
+  g_signal_connect (factory, "bind", G_CALLBACK (bind_choice), NULL);
+  return factory;
+}
+
+/* The choice shown is cut short, those to choose from are not. */
 static GtkWidget *
 new_choice (HcPropertyField *self, GtkStringList *names)
 {
+  g_autoptr (GtkListItemFactory) shown = new_choice_factory (G_CALLBACK (set_up_shown_choice));
+  g_autoptr (GtkListItemFactory) listed = new_choice_factory (G_CALLBACK (set_up_choice));
   GtkWidget *editor = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+
+  gtk_drop_down_set_factory (GTK_DROP_DOWN (editor), shown);
+  gtk_drop_down_set_list_factory (GTK_DROP_DOWN (editor), listed);
 
   g_signal_connect_swapped (editor, "notify::selected", G_CALLBACK (entered), self);
   add_labelled (self, editor);

@@ -149,6 +149,8 @@ hc_window_class_add_plan_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.undo", NULL, undo);
   gtk_widget_class_install_action (klass, "win.redo", NULL, redo);
   gtk_widget_class_install_action (klass, "win.close", NULL, close_window);
+  gtk_widget_class_install_action (klass, "win.duplicate", NULL, act_on_floor);
+  gtk_widget_class_install_action (klass, "win.remove", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, act_on_floor);

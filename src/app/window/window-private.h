@@ -7,6 +7,7 @@
 #include "app/floor/floor-view.h"
 #include "app/flock/flock-page.h"
 #include "app/needs/needs-panel.h"
+#include "app/properties/properties.h"
 #include "app/shelf/shelf.h"
 #include "app/site/site-page.h"
 #include "app/start/start-page.h"
@@ -36,6 +37,7 @@ struct _HcWindow
   HcShelf *shelf;
   HcFlockPage *flock_page;
   HcSitePage *site_page;
+  HcProperties *properties;
   HcNeedsPanel *needs_panel;
   HcFloorView *floor_view;
   HcStrip *strip;

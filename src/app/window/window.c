@@ -121,6 +121,7 @@ hand_out_checker (HcWindow *self)
     GTK_WIDGET (self->shelf),       GTK_WIDGET (self->flock_page),
     GTK_WIDGET (self->site_page),   GTK_WIDGET (self->needs_panel),
     GTK_WIDGET (self->floor_view),  GTK_WIDGET (self->strip),
+    GTK_WIDGET (self->properties),
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
@@ -217,6 +218,7 @@ ensure_parts (void)
   g_type_ensure (HC_TYPE_SHELF);
   g_type_ensure (HC_TYPE_FLOCK_PAGE);
   g_type_ensure (HC_TYPE_SITE_PAGE);
+  g_type_ensure (HC_TYPE_PROPERTIES);
   g_type_ensure (HC_TYPE_NEEDS_PANEL);
   g_type_ensure (HC_TYPE_FLOOR_VIEW);
   g_type_ensure (HC_TYPE_START_PAGE);
@@ -249,6 +251,7 @@ hc_window_class_init (HcWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcWindow, shelf);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, flock_page);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, site_page);
+  gtk_widget_class_bind_template_child (widget_class, HcWindow, properties);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, needs_panel);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, floor_view);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, strip);

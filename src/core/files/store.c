@@ -68,17 +68,31 @@ check_is_file (GFile *file,
   return TRUE;
 }
 
+#define STATE_ATTRIBUTES                                                        \
+  G_FILE_ATTRIBUTE_ETAG_VALUE "," G_FILE_ATTRIBUTE_UNIX_INODE                   \
+                              "," G_FILE_ATTRIBUTE_STANDARD_SIZE
+
+/* The etag of a file on disk is the time it was changed, and the clock of a
+ * file system ticks slowly: two programs that save within one tick leave the
+ * same etag. Every save puts a new inode in the file's place, so that tells. */
 static char *
 etag_of_info (GFileInfo *info)
 {
-  return info != NULL ? g_strdup (g_file_info_get_etag (info)) : NULL;
+  if (info == NULL)
+    return NULL;
+  if (!g_file_info_has_attribute (info, G_FILE_ATTRIBUTE_UNIX_INODE))
+    return g_strdup (g_file_info_get_etag (info));
+  return g_strdup_printf (
+      "%s %" G_GUINT64_FORMAT " %" G_GOFFSET_FORMAT, g_file_info_get_etag (info),
+      g_file_info_get_attribute_uint64 (info, G_FILE_ATTRIBUTE_UNIX_INODE),
+      g_file_info_get_size (info));
 }
 
 static char *
 query_etag (GFile *file)
 {
   g_autoptr (GFileInfo) info
-      = g_file_query_info (file, G_FILE_ATTRIBUTE_ETAG_VALUE, G_FILE_QUERY_INFO_NONE, NULL, NULL);
+      = g_file_query_info (file, STATE_ATTRIBUTES, G_FILE_QUERY_INFO_NONE, NULL, NULL);
 
   return etag_of_info (info);
 }
@@ -89,7 +103,7 @@ static char *
 query_etag_of_stream (GFileInputStream *stream)
 {
   g_autoptr (GFileInfo) info
-      = g_file_input_stream_query_info (stream, G_FILE_ATTRIBUTE_ETAG_VALUE, NULL, NULL);
+      = g_file_input_stream_query_info (stream, STATE_ATTRIBUTES, NULL, NULL);
 
   return etag_of_info (info);
 }

@@ -1,0 +1,124 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The three questions: how large, which birds, how cold. */
+#include "config.h"
+
+#include "app/start/questions.h"
+
+#include "app/application.h"
+#include "app/fields/length-field.h"
+#include "app/start/home-units.h"
+
+#include "base/ids.h"
+#include "plan/plan.h"
+
+#include <glib/gi18n.h>
+
+#define FIRST_WIDTH_MM 2400
+#define FIRST_LENGTH_MM 3600
+#define FIRST_BIRDS 12
+
+struct _HcQuestions
+{
+  GtkBox parent_instance;
+
+  HcLengthField *width;
+  HcLengthField *length;
+  GtkBox *birds;
+  GtkSpinButton *coldest;
+  GtkSwitch *go_out;
+  GtkLabel *fault;
+};
+
+G_DEFINE_FINAL_TYPE (HcQuestions, hc_questions, GTK_TYPE_BOX)
+
+enum
+{
+  BEGIN,
+  N_SIGNALS
+};
+
+static guint signals[N_SIGNALS];
+
+static HcBook *
+book_of_program (void)
+{
+  return hc_application_get_book (HC_APPLICATION (g_application_get_default ()));
+}
+
+static GtkWidget *
+new_breed_choice (HcBook *book)
+{
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+  GtkWidget *choice;
+
+  for (guint i = 0; i < hc_book_get_n_breeds (book); i++)
+    gtk_string_list_append (names, hc_breed_get_name (hc_book_get_breed_at (book, i)));
+  choice = gtk_drop_down_new (
+      G_LIST_MODEL (g_steal_pointer (&names)),
+      gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string"));
+  gtk_drop_down_set_enable_search (GTK_DROP_DOWN (choice), TRUE);
+  gtk_widget_set_hexpand (choice, TRUE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _("Breed"), -1);
+  return choice;
+}
+
+static void
+add_breed (HcQuestions *self, int count)
+{
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *number = gtk_spin_button_new_with_range (0, 1000, 1);
+
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (number), count);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (number), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _("How many"), -1);
+  gtk_box_append (GTK_BOX (row), new_breed_choice (book_of_program ()));
+  gtk_box_append (GTK_BOX (row), number);
+  gtk_box_append (self->birds, row);
+}
+
+static void
+another (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  add_breed (HC_QUESTIONS (widget), 0);
+}
+
+static void
+begin (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  g_autoptr (HcPlan) plan = hc_plan_new_empty ("x", "");
+
+  g_signal_emit (widget, signals[BEGIN], 0, plan);
+}
+
+static void
+hc_questions_class_init (HcQuestionsClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  g_type_ensure (HC_TYPE_LENGTH_FIELD);
+  signals[BEGIN] = g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
+                                 NULL, NULL, G_TYPE_NONE, 1, hc_plan_get_type ());
+  gtk_widget_class_install_action (widget_class, "questions.another", NULL, another);
+  gtk_widget_class_install_action (widget_class, "questions.begin", NULL, begin);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/questions.ui");
+  gtk_widget_class_bind_template_child (widget_class, HcQuestions, width);
+  gtk_widget_class_bind_template_child (widget_class, HcQuestions, length);
+  gtk_widget_class_bind_template_child (widget_class, HcQuestions, birds);
+  gtk_widget_class_bind_template_child (widget_class, HcQuestions, coldest);
+  gtk_widget_class_bind_template_child (widget_class, HcQuestions, go_out);
+  gtk_widget_class_bind_template_child (widget_class, HcQuestions, fault);
+}
+
+static void
+hc_questions_init (HcQuestions *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  hc_length_field_set_units (self->width, hc_home_units ());
+  hc_length_field_set_units (self->length, hc_home_units ());
+  hc_length_field_set_length (self->width, FIRST_WIDTH_MM);
+  hc_length_field_set_length (self->length, FIRST_LENGTH_MM);
+  add_breed (self, FIRST_BIRDS);
+}
