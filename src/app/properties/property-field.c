@@ -50,6 +50,7 @@ add_labelled (HcPropertyField *self, GtkWidget *editor)
   GtkWidget *label = gtk_label_new (_(self->property->label));
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_mnemonic_widget (GTK_LABEL (label), editor);
   gtk_widget_set_hexpand (label, TRUE);
   gtk_widget_set_valign (editor, GTK_ALIGN_CENTER);
