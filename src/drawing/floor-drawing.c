@@ -15,8 +15,8 @@
 #include "drawing/wall-drawing.h"
 #include "drawing/wall-outline.h"
 
-#define LOOSE_OPACITY 0.4
-#define HANGING_OPACITY 0.8
+#define LOOSE_FADES 0.6
+#define HANGING_FADES 0.25
 
 static HcBox
 box_of_fitting (const HcFitting *fitting)
@@ -143,16 +143,15 @@ draw_standing (const HcInk *ink, GPtrArray *fittings)
 static void
 draw_hanging (const HcInk *ink, GPtrArray *fittings)
 {
+  HcInk faded = *ink;
+
+  faded.fade = HANGING_FADES;
   for (guint i = 0; i < fittings->len; i++)
     {
       const HcFittingValues *values = hc_fitting_get (fittings->pdata[i]);
 
-      if (!hangs (values))
-        continue;
-      cairo_push_group (ink->cr);
-      draw_placed (ink, values, hc_draw_fitting);
-      cairo_pop_group_to_source (ink->cr);
-      cairo_paint_with_alpha (ink->cr, HANGING_OPACITY);
+      if (hangs (values))
+        draw_placed (&faded, values, hc_draw_fitting);
     }
 }
 
@@ -160,14 +159,11 @@ static void
 draw_loose (const HcInk *ink, const HcLayout *layout)
 {
   HcParts *loose = hc_layout_get (layout)->loose;
+  HcInk faded = *ink;
 
+  faded.fade = LOOSE_FADES;
   for (guint i = 0; i < loose->len; i++)
-    {
-      cairo_push_group (ink->cr);
-      draw_placed (ink, hc_fitting_get (loose->pdata[i]), hc_draw_fitting);
-      cairo_pop_group_to_source (ink->cr);
-      cairo_paint_with_alpha (ink->cr, LOOSE_OPACITY);
-    }
+    draw_placed (&faded, hc_fitting_get (loose->pdata[i]), hc_draw_fitting);
 }
 
 /**

@@ -44,7 +44,8 @@ hc_ink_shows (const HcInk *ink, double size_mm)
 void
 hc_ink_set_colour (const HcInk *ink, HcColour colour, double opacity)
 {
-  cairo_set_source_rgba (ink->cr, colour.red, colour.green, colour.blue, opacity);
+  cairo_set_source_rgba (ink->cr, colour.red, colour.green, colour.blue,
+                         opacity * (1 - ink->fade));
 }
 
 void

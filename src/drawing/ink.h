@@ -20,6 +20,7 @@ G_BEGIN_DECLS
  *   it decides how thick lines are and how much detail is worth drawing
  * @text_as_boxes: whether words are drawn as boxes of their size, for pictures
  *   that must not depend on fonts
+ * @fade: how much of all that is drawn fades into what is below: 0 for nothing
  */
 typedef struct
 {
@@ -27,6 +28,7 @@ typedef struct
   const HcPalette *palette;
   double scale;
   gboolean text_as_boxes;
+  double fade;
 } HcInk;
 
 /**
