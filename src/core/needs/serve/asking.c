@@ -12,6 +12,8 @@
 
 #include "base/whole.h"
 
+#include <string.h>
+
 /* The floor under a roof, or the ground of a space that has none. */
 double
 hc_need_context_get_ground_floor_mm2 (const HcNeedContext *context)
@@ -34,9 +36,9 @@ hc_need_context_get_ground_floor_mm2 (const HcNeedContext *context)
 void
 hc_asking_init (HcAsking *self, const HcNeedContext *context, const char *figure, HcLevel level)
 {
+  memset (self, 0, sizeof *self);
   self->level = level;
   self->times = 1;
-  self->basis_birds = 0;
   self->basis = (HcBasis) { .ground_floor_mm2 = hc_need_context_get_ground_floor_mm2 (context) };
   for (guint body = 0; body < hc_need_context_get_n_bodies (context); body++)
     {

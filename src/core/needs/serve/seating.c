@@ -102,7 +102,7 @@ hc_seating_serve (const HcNeedContext *context, HcOfferKind kind, const char *fi
       }
   packing = (HcPacking) { n_bodies, counts, seats_mm, stretches->len,
                           (const HcPackStretch *) stretches->data, HC_PACKING_STEPS };
-  if (context->only_whether_all && is_hopeless (&packing))
+  if (context->only_whether_all && !details && is_hopeless (&packing))
     packing.n_stretches = 0;
   seats = hc_packing_seat (&packing, &serving->exact);
   for (guint body = 0; body < n_bodies; body++)
