@@ -27,25 +27,33 @@ set_accent (const HcInk *ink, gpointer floor, double opacity)
 }
 
 /* Selected: a firm outline; focused but not selected: a dashed one. */
+static void
+stroke_outline (const HcInk *ink, HcFloorItem *item, gpointer floor)
+{
+  double dash_mm = DASH_PX / ink->scale;
+
+  if (hc_floor_item_is_selected (item) || gtk_widget_has_visible_focus (GTK_WIDGET (item)))
+    {
+      cairo_save (ink->cr);
+      set_accent (ink, floor, 1);
+      cairo_set_line_width (ink->cr, OUTLINE_PX / ink->scale);
+      if (!hc_floor_item_is_selected (item))
+        cairo_set_dash (ink->cr, &dash_mm, 1, 0);
+      cairo_stroke_preserve (ink->cr);
+      cairo_restore (ink->cr);
+    }
+  cairo_new_path (ink->cr);
+}
+
 void
 hc_floor_draw_outline (const HcInk *ink, HcFloorItem *item, gpointer floor)
 {
   const HcItemFrame *frame = hc_floor_item_get_frame (item);
   double off_mm = OUTLINE_OFF_PX / ink->scale;
-  double dash_mm = DASH_PX / ink->scale;
-  gboolean focused = gtk_widget_has_visible_focus (GTK_WIDGET (item));
 
-  if (!hc_floor_item_is_selected (item) && !focused)
-    return;
-  cairo_save (ink->cr);
   cairo_rectangle (ink->cr, -frame->width_mm / 2 - off_mm, -frame->depth_mm / 2 - off_mm,
                    frame->width_mm + 2 * off_mm, frame->depth_mm + 2 * off_mm);
-  set_accent (ink, floor, 1);
-  cairo_set_line_width (ink->cr, OUTLINE_PX / ink->scale);
-  if (!hc_floor_item_is_selected (item))
-    cairo_set_dash (ink->cr, &dash_mm, 1, 0);
-  cairo_stroke (ink->cr);
-  cairo_restore (ink->cr);
+  stroke_outline (ink, item, floor);
 }
 
 /* The symbol's own frame has its middle where the item has its. */
@@ -60,11 +68,20 @@ hc_floor_draw_fitting (const HcInk *ink, HcFloorItem *item, gpointer floor)
   hc_floor_draw_outline (ink, item, floor);
 }
 
-/* A pen is drawn on the ground; only that it is chosen is drawn here. */
+/* A pen is drawn on the ground; only that it is chosen is drawn here, along
+ * its walls. */
 void
 hc_floor_draw_pen (const HcInk *ink, HcFloorItem *item, gpointer floor)
 {
-  hc_floor_draw_outline (ink, item, floor);
+  HcPoint centre = hc_floor_item_get_frame (item)->centre;
+  g_autoptr (GArray) ring
+      = hc_layout_get_pen_ring (((HcFloor *) floor)->layout, hc_floor_item_get_part (item));
+
+  cairo_save (ink->cr);
+  cairo_translate (ink->cr, -centre.x_mm, -centre.y_mm);
+  hc_ink_ring (ink, (const HcPoint *) ring->data, ring->len);
+  cairo_restore (ink->cr);
+  stroke_outline (ink, item, floor);
 }
 
 void
