@@ -8,6 +8,7 @@
 
 #include "app/window/window.h"
 
+#include <glib-unix.h>
 #include <glib/gi18n.h>
 
 struct _HcApplication
@@ -162,6 +163,20 @@ load_book (HcApplication *self)
     g_error ("The program's own data cannot be read: %s", error->message);
 }
 
+/* Asked to end by the system: nothing can be asked of the keeper any more, so
+ * what is not saved is kept as drafts. */
+static gboolean
+end_on_signal (gpointer data)
+{
+  GList *at = gtk_application_get_windows (data);
+
+  for (; at != NULL; at = at->next)
+    if (HC_IS_WINDOW (at->data))
+      hc_window_write_draft_now (at->data);
+  g_application_quit (data);
+  return G_SOURCE_REMOVE;
+}
+
 static void
 hc_application_startup (GApplication *application)
 {
@@ -174,6 +189,8 @@ hc_application_startup (GApplication *application)
     gtk_application_set_accels_for_action (GTK_APPLICATION (self), accels[i].action,
                                            accels[i].keys);
   gtk_window_set_default_icon_name (HC_APPLICATION_ID);
+  g_unix_signal_add (SIGTERM, end_on_signal, self);
+  g_unix_signal_add (SIGHUP, end_on_signal, self);
 }
 
 static void

@@ -39,6 +39,19 @@ hc_window_keep_draft (HcWindow *self)
 }
 
 /**
+ * hc_window_write_draft_now:
+ * @self: a window
+ *
+ * Keeps what is not saved as a draft at once.
+ */
+void
+hc_window_write_draft_now (HcWindow *self)
+{
+  if (self->document != NULL && hc_document_is_modified (self->document))
+    hc_document_write_draft (self->document, NULL);
+}
+
+/**
  * hc_window_watch_drafts: (skip)
  * @self: a window that has just been given a plan
  *

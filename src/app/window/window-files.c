@@ -251,6 +251,26 @@ choose_export (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (chooser));
 }
 
+/* Reading a file again that somebody else changed: what was not saved here
+ * stays as a draft. */
+static void
+read_again (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcWindow *self = HC_WINDOW (widget);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (HcDocument) document
+      = hc_document_load (hc_document_get_file (self->document), &error);
+
+  if (document == NULL)
+    {
+      hc_window_ask_nothing (self, _("This Plan Cannot Be Opened"), error->message);
+      return;
+    }
+  if (hc_document_is_modified (self->document))
+    hc_document_write_draft (self->document, NULL);
+  hc_window_take_document (self, document);
+}
+
 static void
 close_answered (AdwMessageDialog *dialog, const char *response, HcWindow *self)
 {
@@ -300,4 +320,5 @@ hc_window_class_add_file_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.save", NULL, save);
   gtk_widget_class_install_action (klass, "win.save-as", NULL, choose_save);
   gtk_widget_class_install_action (klass, "win.export", NULL, choose_export);
+  gtk_widget_class_install_action (klass, "win.read-again", NULL, read_again);
 }

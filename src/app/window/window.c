@@ -197,8 +197,8 @@ active_changed (HcWindow *self)
     return;
   if (gtk_window_is_active (GTK_WINDOW (self)))
     hc_window_look_at_disk (self);
-  else if (hc_document_is_modified (self->document))
-    hc_document_write_draft (self->document, NULL);
+  else
+    hc_window_write_draft_now (self);
 }
 
 static void

@@ -17,6 +17,7 @@ void hc_window_open_file (HcWindow *self, GFile *file);
 void hc_window_take_document (HcWindow *self, HcDocument *document);
 HcDocument *hc_window_get_document (HcWindow *self);
 HcChecker *hc_window_get_checker (HcWindow *self);
+void hc_window_write_draft_now (HcWindow *self);
 void hc_window_say (HcWindow *self, const char *sentence);
 
 G_END_DECLS
