@@ -43,7 +43,9 @@ hc_date_field_format (guint32 day)
 
   g_date_clear (&date, 1);
   g_date_set_julian (&date, day);
-  g_date_strftime (text, sizeof text, "%x", &date);
+  /* Translators: a day with its month in letters, in strftime's form */
+  g_date_strftime (text, sizeof text, _("%e %b %Y"), &date);
+  g_strchug (text);
   return g_strdup (text);
 }
 

@@ -8,12 +8,9 @@
 
 #include "app/fields/date-field.h"
 #include "app/fields/length-field.h"
-
-#include "words/house-words.h"
+#include "app/properties/choice.h"
 
 #include <glib/gi18n.h>
-
-#define SHOWN_CHOICE_CHARS 12
 
 struct _HcPropertyField
 {
@@ -22,7 +19,6 @@ struct _HcPropertyField
   const HcProperty *property;
   const HcMember *member;
   GtkWidget *editor;
-  GPtrArray *ids;
   char *chosen[2];
   gboolean showing;
 };
@@ -111,125 +107,17 @@ new_text (HcPropertyField *self)
   return editor;
 }
 
-static void
-set_up_choice (GtkListItemFactory *factory, GtkListItem *item)
-{
-  GtkWidget *label = gtk_label_new (NULL);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_list_item_set_child (item, label);
-}
-
-static void
-bind_choice (GtkListItemFactory *factory, GtkListItem *item)
-{
-  gtk_label_set_text (GTK_LABEL (gtk_list_item_get_child (item)),
-                      gtk_string_object_get_string (gtk_list_item_get_item (item)));
-}
-
-static void
-set_up_shown_choice (GtkListItemFactory *factory, GtkListItem *item)
-{
-  set_up_choice (factory, item);
-  gtk_label_set_ellipsize (GTK_LABEL (gtk_list_item_get_child (item)), PANGO_ELLIPSIZE_END);
-  gtk_label_set_width_chars (GTK_LABEL (gtk_list_item_get_child (item)), SHOWN_CHOICE_CHARS);
-}
-
-static GtkListItemFactory *
-new_choice_factory (GCallback set_up)
-{
-  GtkListItemFactory *factory = gtk_signal_list_item_factory_new ();
-
-  g_signal_connect (factory, "setup", set_up, NULL);
-  g_signal_connect (factory, "bind", G_CALLBACK (bind_choice), NULL);
-  return factory;
-}
-
-/* The choice shown is cut short, those to choose from are not. */
 static GtkWidget *
-new_choice (HcPropertyField *self, GtkStringList *names)
+new_choice (HcPropertyField *self, HcBook *book)
 {
-  g_autoptr (GtkListItemFactory) shown = new_choice_factory (G_CALLBACK (set_up_shown_choice));
-  g_autoptr (GtkListItemFactory) listed = new_choice_factory (G_CALLBACK (set_up_choice));
-  GtkWidget *editor = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+  GtkWidget *editor = hc_choice_new ();
 
-  gtk_drop_down_set_factory (GTK_DROP_DOWN (editor), shown);
-  gtk_drop_down_set_list_factory (GTK_DROP_DOWN (editor), listed);
-
-  g_signal_connect_swapped (editor, "notify::selected", G_CALLBACK (entered), self);
+  if (self->property->choices == HC_CHOICES_NONE)
+    hc_choice_offer_words (HC_CHOICE (editor), self->property->words);
+  else
+    hc_choice_offer_book (HC_CHOICE (editor), book, self->property->choices);
+  g_signal_connect_swapped (editor, "entered", G_CALLBACK (entered), self);
   add_labelled (self, editor);
-  return editor;
-}
-
-static GtkWidget *
-new_word_choice (HcPropertyField *self)
-{
-  GtkStringList *names = gtk_string_list_new (NULL);
-
-  for (guint i = 0; self->property->words[i] != NULL; i++)
-    gtk_string_list_append (names, _(self->property->words[i]));
-  return new_choice (self, names);
-}
-
-static void
-add_entry (HcPropertyField *self, GtkStringList *names, const char *id, const char *name)
-{
-  g_ptr_array_add (self->ids, g_strdup (id));
-  gtk_string_list_append (names, name);
-}
-
-static void
-add_book_entries (HcPropertyField *self, GtkStringList *names, HcBook *book)
-{
-  switch (self->property->choices)
-    {
-    case HC_CHOICES_BEDDING:
-      for (guint i = 0; i < hc_book_get_n_beddings (book); i++)
-        add_entry (self, names, hc_book_get_bedding_at (book, i)->id,
-                   hc_material_get_name (hc_book_get_bedding_at (book, i)->name));
-      break;
-    case HC_CHOICES_MESH:
-      for (guint i = 0; i < hc_book_get_n_meshes (book); i++)
-        add_entry (self, names, hc_book_get_mesh_at (book, i)->id,
-                   hc_material_get_name (hc_book_get_mesh_at (book, i)->name));
-      break;
-    case HC_CHOICES_FLOOR:
-      for (guint i = 0; i < hc_book_get_n_floor_layers (book); i++)
-        add_entry (self, names, hc_book_get_floor_layer_at (book, i)->id,
-                   hc_material_get_name (hc_book_get_floor_layer_at (book, i)->name));
-      break;
-    case HC_CHOICES_BREED:
-      for (guint i = 0; i < hc_book_get_n_breeds (book); i++)
-        add_entry (self, names, hc_book_get_breed_at (book, i)->id,
-                   hc_breed_get_name (hc_book_get_breed_at (book, i)));
-      break;
-    case HC_CHOICES_KIND:
-      for (guint i = 0; i < hc_book_get_n_kinds (book); i++)
-        add_entry (self, names, hc_book_get_kind_at (book, i)->id,
-                   hc_kind_get_name (hc_book_get_kind_at (book, i), 1));
-      break;
-    case HC_CHOICES_PEN:
-    case HC_CHOICES_NONE:
-      break;
-    }
-}
-
-static GtkWidget *
-new_book_choice (HcPropertyField *self, HcBook *book)
-{
-  GtkStringList *names = gtk_string_list_new (NULL);
-  GtkWidget *editor;
-
-  add_entry (self, names, "", _("None"));
-  add_book_entries (self, names, book);
-  editor = new_choice (self, names);
-  if (self->property->choices == HC_CHOICES_BREED)
-    {
-      gtk_drop_down_set_expression (
-          GTK_DROP_DOWN (editor),
-          gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string"));
-      gtk_drop_down_set_enable_search (GTK_DROP_DOWN (editor), TRUE);
-    }
   return editor;
 }
 
@@ -241,20 +129,7 @@ new_book_choice (HcPropertyField *self, HcBook *book)
 void
 hc_property_field_offer_pens (HcPropertyField *self, HcLayout *layout)
 {
-  HcParts *pens = hc_layout_get (layout)->pens;
-  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
-
-  self->showing = TRUE;
-  g_ptr_array_set_size (self->ids, 0);
-  add_entry (self, names, "", _("None"));
-  for (guint i = 0; i < pens->len; i++)
-    {
-      g_autofree char *name = hc_words_pen_name (pens->pdata[i]);
-
-      add_entry (self, names, hc_part_get_id (pens->pdata[i]), name);
-    }
-  gtk_drop_down_set_model (GTK_DROP_DOWN (self->editor), G_LIST_MODEL (names));
-  self->showing = FALSE;
+  hc_choice_offer_pens (HC_CHOICE (self->editor), layout);
 }
 
 static GtkWidget *
@@ -271,7 +146,7 @@ static GtkWidget *
 new_editor (HcPropertyField *self, HcBook *book)
 {
   if (self->property->choices != HC_CHOICES_NONE)
-    return new_book_choice (self, book);
+    return new_choice (self, book);
   switch (self->member->kind)
     {
     case HC_MEMBER_LENGTH:
@@ -279,7 +154,7 @@ new_editor (HcPropertyField *self, HcBook *book)
     case HC_MEMBER_FLAG:
       return new_switch (self);
     case HC_MEMBER_WORD:
-      return new_word_choice (self);
+      return new_choice (self, book);
     case HC_MEMBER_TEXT:
       return new_text (self);
     case HC_MEMBER_DATE:
@@ -304,20 +179,11 @@ top_layer (char **layers)
   return n > 0 ? layers[n - 1] : "";
 }
 
-static guint
-index_of (HcPropertyField *self, const char *id)
-{
-  for (guint i = 0; i < self->ids->len; i++)
-    if (g_strcmp0 (self->ids->pdata[i], id != NULL ? id : "") == 0)
-      return i;
-  return 0;
-}
-
 static void
 show_text (HcPropertyField *self, const char *text)
 {
   if (self->property->choices != HC_CHOICES_NONE)
-    gtk_drop_down_set_selected (GTK_DROP_DOWN (self->editor), index_of (self, text));
+    hc_choice_set_id (HC_CHOICE (self->editor), text);
   else if (!gtk_widget_has_focus (self->editor)
            || g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self->editor)), text) != 0)
     gtk_editable_set_text (GTK_EDITABLE (self->editor), text != NULL ? text : "");
@@ -351,7 +217,7 @@ hc_property_field_show (HcPropertyField *self, gconstpointer values, HcUnits uni
       gtk_switch_set_active (GTK_SWITCH (self->editor), *(const gboolean *) at);
       break;
     case HC_MEMBER_WORD:
-      gtk_drop_down_set_selected (GTK_DROP_DOWN (self->editor), (guint) *(const int *) at);
+      hc_choice_set_selected (HC_CHOICE (self->editor), (guint) *(const int *) at);
       break;
     case HC_MEMBER_DATE:
       hc_date_field_set_day (HC_DATE_FIELD (self->editor), *(const guint32 *) at);
@@ -370,7 +236,7 @@ static const char *
 entered_text (HcPropertyField *self)
 {
   if (self->property->choices != HC_CHOICES_NONE)
-    return self->ids->pdata[gtk_drop_down_get_selected (GTK_DROP_DOWN (self->editor))];
+    return hc_choice_get_id (HC_CHOICE (self->editor));
   return gtk_editable_get_text (GTK_EDITABLE (self->editor));
 }
 
@@ -401,7 +267,7 @@ hc_property_field_store (HcPropertyField *self, gpointer values)
       *(gboolean *) at = gtk_switch_get_active (GTK_SWITCH (self->editor));
       break;
     case HC_MEMBER_WORD:
-      *(int *) at = (int) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->editor));
+      *(int *) at = (int) hc_choice_get_selected (HC_CHOICE (self->editor));
       break;
     case HC_MEMBER_DATE:
       *(guint32 *) at = hc_date_field_get_day (HC_DATE_FIELD (self->editor));
@@ -417,16 +283,8 @@ hc_property_field_store (HcPropertyField *self, gpointer values)
 }
 
 static void
-hc_property_field_finalize (GObject *object)
-{
-  g_ptr_array_unref (HC_PROPERTY_FIELD (object)->ids);
-  G_OBJECT_CLASS (hc_property_field_parent_class)->finalize (object);
-}
-
-static void
 hc_property_field_class_init (HcPropertyFieldClass *klass)
 {
-  G_OBJECT_CLASS (klass)->finalize = hc_property_field_finalize;
   signals[ENTERED] = g_signal_new ("entered", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0,
                                    NULL, NULL, NULL, G_TYPE_NONE, 0);
 }
@@ -434,7 +292,6 @@ hc_property_field_class_init (HcPropertyFieldClass *klass)
 static void
 hc_property_field_init (HcPropertyField *self)
 {
-  self->ids = g_ptr_array_new_with_free_func (g_free);
   gtk_box_set_spacing (GTK_BOX (self), 8);
 }
 
