@@ -94,7 +94,7 @@ tell_need (const HcCheck *check, const HcNeed *need, GString *out)
   HcLevel level = hc_check_get_need_level (check, need->id);
 
   g_string_append_printf (out, "  %s: %s", g_dgettext (GETTEXT_PACKAGE, need->title),
-                          hc_words_level (level));
+                          hc_words_need_level (need->id, level));
   if (need->sort == HC_NEED_COUNTING)
     g_string_append_printf (
         /* Translators: birds served of birds there. */

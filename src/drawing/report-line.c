@@ -56,11 +56,12 @@ add_need (const HcSheet *sheet, GArray *lines, const HcNeed *need)
     {
       line->aside = g_strdup_printf (
           /* Translators: birds served of birds there, then a word such as "good". */
-          _("%d of %d · %s"), (int) served, (int) birds, hc_words_level (level));
+          _("%d of %d · %s"), (int) served, (int) birds,
+          hc_words_level (level));
       line->share = CLAMP ((double) served / (double) birds, 0, 1);
     }
   else
-    line->aside = g_strdup (hc_words_level (level));
+    line->aside = g_strdup (hc_words_need_level (need->id, level));
 }
 
 static void

@@ -33,6 +33,31 @@ hc_words_level (HcLevel level)
 }
 
 /**
+ * hc_words_need_level: (skip)
+ * @need: a need
+ * @level: how well it is met
+ *
+ * What is judged over the whole layout is right or wrong, never more or less.
+ *
+ * Returns: what the keeper reads
+ */
+const char *
+hc_words_need_level (HcNeedId need, HcLevel level)
+{
+  if (hc_need_get (need)->scope != HC_SCOPE_LAYOUT)
+    return hc_words_level (level);
+  switch (level)
+    {
+    case HC_LEVEL_SHORT:
+      return _("wrong");
+    case HC_LEVEL_TIGHT:
+      return _("could be better");
+    default:
+      return _("nothing found");
+    }
+}
+
+/**
  * hc_words_condition: (skip)
  * @condition: a condition
  *

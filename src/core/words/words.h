@@ -22,6 +22,7 @@ char *hc_words_rung (const HcRung *rung, HcUnits units);
 char *hc_words_more (const HcLadder *ladder);
 
 const char *hc_words_level (HcLevel level);
+const char *hc_words_need_level (HcNeedId need, HcLevel level);
 const char *hc_words_condition (HcCondition condition);
 const char *hc_words_need_title (HcNeedId need);
 const char *hc_words_need_question (HcNeedId need);
