@@ -17,6 +17,7 @@ FILES = {
     'birds/kinds.json': 'kinds',
     'birds/breeds.json': 'breeds',
     'fittings/fittings.json': 'fittings',
+    'fittings/openings.json': 'openings',
     'materials/floors.json': 'floors',
     'materials/bedding.json': 'bedding',
     'materials/mesh.json': 'mesh',

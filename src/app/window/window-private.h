@@ -45,6 +45,7 @@ struct _HcWindow
 
 char *hc_window_get_plan_title (HcWindow *self) G_GNUC_WARN_UNUSED_RESULT;
 void hc_window_class_add_plan_actions (GtkWidgetClass *klass);
+void hc_window_class_add_adding_actions (GtkWidgetClass *klass);
 void hc_window_class_add_file_actions (GtkWidgetClass *klass);
 void hc_window_add_plan_actions (HcWindow *self);
 void hc_window_update_actions (HcWindow *self);

@@ -256,6 +256,7 @@ hc_window_class_init (HcWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcWindow, floor_view);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, strip);
   hc_window_class_add_plan_actions (widget_class);
+  hc_window_class_add_adding_actions (widget_class);
   hc_window_class_add_file_actions (widget_class);
   gtk_widget_class_bind_template_callback (widget_class, hc_window_take_document);
   gtk_widget_class_bind_template_callback (widget_class, hc_window_open_file);

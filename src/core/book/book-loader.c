@@ -8,6 +8,7 @@
 #include "book/book-private.h"
 #include "book/fitting-reader.h"
 #include "book/material-reader.h"
+#include "book/opening-reader.h"
 #include "book/predator-reader.h"
 #include "book/record.h"
 #include "book/standard-reader.h"
@@ -37,6 +38,7 @@ static const DataList data_lists[] = {
   LIST ("birds/kinds.json", kinds, HcKind, hc_kind_read),
   LIST ("birds/breeds.json", breeds, HcBreed, hc_breed_read),
   LIST ("fittings/fittings.json", fitting_types, HcFittingType, hc_fitting_type_read),
+  LIST ("fittings/openings.json", opening_types, HcOpeningType, hc_opening_type_read),
   LIST ("materials/floors.json", floor_layers, HcFloorLayer, hc_floor_layer_read),
   LIST ("materials/bedding.json", beddings, HcBedding, hc_bedding_read),
   LIST ("materials/mesh.json", meshes, HcMesh, hc_mesh_read),

@@ -32,6 +32,7 @@ struct _HcBook
   HcTable kinds;
   HcTable breeds;
   HcTable fitting_types;
+  HcTable opening_types;
   HcTable floor_layers;
   HcTable beddings;
   HcTable meshes;

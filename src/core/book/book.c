@@ -91,6 +91,7 @@ find_entry (const HcTable *table, const char *id)
 
 HC_BOOK_TABLE (HcKind, kind, kinds)
 HC_BOOK_TABLE (HcBreed, breed, breeds)
+HC_BOOK_TABLE (HcOpeningType, opening_type, opening_types)
 HC_BOOK_TABLE (HcFloorLayer, floor_layer, floor_layers)
 HC_BOOK_TABLE (HcBedding, bedding, beddings)
 HC_BOOK_TABLE (HcMesh, mesh, meshes)

@@ -8,6 +8,7 @@
 #include "book/fitting-type.h"
 #include "book/kind.h"
 #include "book/material.h"
+#include "book/opening-type.h"
 #include "book/predator.h"
 #include "book/standard.h"
 
@@ -122,6 +123,32 @@ guint hc_book_get_n_fitting_types (const HcBook *self);
 const HcFittingType *hc_book_get_fitting_type_at (const HcBook *self, guint index);
 const HcFittingType *hc_book_get_fitting_type (const HcBook *self, const char *kind,
                                                const char *form);
+
+/**
+ * hc_book_get_n_opening_types:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_opening_types (const HcBook *self);
+
+/**
+ * hc_book_get_opening_type_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the opening at that place in the data
+ */
+const HcOpeningType *hc_book_get_opening_type_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_opening_type:
+ * @self: a book
+ * @id: (nullable): what the plan calls it, "pop_hole"
+ *
+ * Returns: (nullable) (transfer none): the opening of that kind
+ */
+const HcOpeningType *hc_book_get_opening_type (const HcBook *self, const char *id);
 
 /**
  * hc_book_get_n_floor_layers:
