@@ -1,0 +1,97 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One thing that is wrong: what, why it matters, and where. */
+#include "config.h"
+
+#include "app/needs/finding-card.h"
+
+#include "app/needs/set-text.h"
+
+#include "words/words.h"
+
+struct _HcFindingCard
+{
+  GtkBox parent_instance;
+
+  GtkLabel *sentence;
+  GtkLabel *measure;
+  GtkLabel *todo;
+  GtkWidget *show_me;
+  GtkLabel *why;
+  GtkLabel *source;
+  GtkWidget *see_figure;
+};
+
+G_DEFINE_FINAL_TYPE (HcFindingCard, hc_finding_card, GTK_TYPE_BOX)
+
+/* A button that acts on an id, hidden while there is none. */
+static void
+aim_at (GtkWidget *button, const char *id)
+{
+  gtk_widget_set_visible (button, id != NULL);
+  if (id != NULL)
+    gtk_actionable_set_action_target (GTK_ACTIONABLE (button), "s", id);
+}
+
+/**
+ * hc_finding_card_show: (skip)
+ * @self: a card
+ * @check: the plan judged
+ * @finding: what it is to show
+ * @units: what the keeper measures in
+ */
+void
+hc_finding_card_show (HcFindingCard *self, const HcCheck *check, const HcFinding *finding,
+                      HcUnits units)
+{
+  g_autofree char *sentence = hc_words_finding (check, finding, units);
+  g_autofree char *measure = hc_words_finding_detail (finding, units);
+  g_autofree char *todo = hc_words_finding_todo (check, finding, units);
+  g_autofree char *source = hc_words_finding_source (finding);
+  gboolean has_place = finding->ids != NULL && finding->ids[0] != NULL;
+
+  hc_set_text (self->sentence, sentence);
+  hc_set_text (self->measure, measure);
+  hc_set_text (self->todo, todo);
+  hc_set_text (self->source, source);
+  aim_at (self->show_me, has_place ? finding->ids[0] : NULL);
+  aim_at (self->see_figure, finding->figure);
+}
+
+static void
+hc_finding_card_class_init (HcFindingCardClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/hencote/Hencote/finding-card.ui");
+  gtk_widget_class_bind_template_child (widget_class, HcFindingCard, sentence);
+  gtk_widget_class_bind_template_child (widget_class, HcFindingCard, measure);
+  gtk_widget_class_bind_template_child (widget_class, HcFindingCard, todo);
+  gtk_widget_class_bind_template_child (widget_class, HcFindingCard, show_me);
+  gtk_widget_class_bind_template_child (widget_class, HcFindingCard, why);
+  gtk_widget_class_bind_template_child (widget_class, HcFindingCard, source);
+  gtk_widget_class_bind_template_child (widget_class, HcFindingCard, see_figure);
+}
+
+static void
+hc_finding_card_init (HcFindingCard *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+/**
+ * hc_finding_card_new: (skip)
+ * @need: the need it is about
+ *
+ * Returns: a card with nothing on it yet
+ */
+GtkWidget *
+hc_finding_card_new (HcNeedId need)
+{
+  HcFindingCard *self = g_object_new (HC_TYPE_FINDING_CARD, NULL);
+
+  gtk_label_set_text (self->why, hc_words_need_why (need));
+  return GTK_WIDGET (self);
+}

@@ -1,0 +1,206 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * How many birds the plan carries, and what runs out next. */
+#include "config.h"
+
+#include "app/needs/how-many.h"
+
+#include "app/needs/ladder-task.h"
+#include "app/needs/set-text.h"
+
+#include "words/words.h"
+
+#include <glib/gi18n.h>
+
+struct _HcHowMany
+{
+  HcPanel parent_instance;
+
+  GtkDropDown *question;
+  GtkDropDown *kind;
+  GtkDropDown *aim;
+  GtkDropDown *condition;
+  GtkLabel *most;
+  GtkLabel *more;
+  GtkLabel *mend_first;
+  GtkBox *rungs;
+
+  HcLadderTask *task;
+};
+
+G_DEFINE_FINAL_TYPE (HcHowMany, hc_how_many, HC_TYPE_PANEL)
+
+static HcLadderQuestion
+question_of (HcHowMany *self)
+{
+  return (HcLadderQuestion) gtk_drop_down_get_selected (self->question);
+}
+
+/* Asked only while somebody looks, and not for every move of a drag. */
+static void
+ask (HcHowMany *self)
+{
+  HcPanel *panel = HC_PANEL (self);
+  HcLadderAsked asked;
+  guint kind = gtk_drop_down_get_selected (self->kind);
+
+  gtk_widget_set_visible (GTK_WIDGET (self->kind), question_of (self) != HC_LADDER_THIS_MIX);
+  if (hc_panel_get_checker (panel) == NULL || kind == GTK_INVALID_LIST_POSITION
+      || !gtk_widget_get_mapped (GTK_WIDGET (self))
+      || hc_document_is_previewing (hc_panel_get_document (panel)))
+    return;
+  asked.plan = hc_panel_get_plan (panel);
+  asked.book = hc_panel_get_book (panel);
+  asked.question = question_of (self);
+  asked.kind = hc_book_get_kind_at (asked.book, kind)->id;
+  asked.condition = gtk_drop_down_get_selected (self->condition) == 0 ? HC_CONDITION_DAY
+                                                                       : HC_CONDITION_SHUT_IN;
+  asked.aim = gtk_drop_down_get_selected (self->aim) == 0 ? HC_LEVEL_GOOD : HC_LEVEL_TIGHT;
+  hc_ladder_task_ask (self->task, &asked);
+}
+
+static char *
+say_most (const HcLadder *ladder)
+{
+  gint64 most = hc_ladder_get_most (ladder);
+
+  if (most == G_MAXINT64)
+    return g_strdup (_("Any number"));
+  return g_strdup_printf (ngettext ("%d bird", "%d birds", (gulong) MAX (most, 0)),
+                          (int) MAX (most, 0));
+}
+
+static GtkWidget *
+rung_at (HcHowMany *self, guint index)
+{
+  GtkWidget *at = gtk_widget_get_first_child (GTK_WIDGET (self->rungs));
+
+  while (at != NULL && index-- > 0)
+    at = gtk_widget_get_next_sibling (at);
+  if (at == NULL)
+    {
+      at = gtk_label_new (NULL);
+      gtk_label_set_xalign (GTK_LABEL (at), 0);
+      gtk_label_set_wrap (GTK_LABEL (at), TRUE);
+      gtk_widget_add_css_class (at, "hc-rung");
+      gtk_box_append (self->rungs, at);
+    }
+  return at;
+}
+
+static void
+show_rungs (HcHowMany *self, const HcLadder *ladder)
+{
+  HcUnits units = hc_panel_get_units (HC_PANEL (self));
+  guint n = hc_ladder_get_n_rungs (ladder);
+
+  for (guint i = 0; i < n; i++)
+    {
+      g_autofree char *text = hc_words_rung (hc_ladder_get_rung (ladder, i), units);
+
+      hc_set_text (GTK_LABEL (rung_at (self, i)), text);
+    }
+  for (GtkWidget *at = n > 0 ? gtk_widget_get_next_sibling (rung_at (self, n - 1))
+                             : gtk_widget_get_first_child (GTK_WIDGET (self->rungs));
+       at != NULL; at = gtk_widget_get_next_sibling (at))
+    gtk_widget_set_visible (at, FALSE);
+}
+
+static void
+answered (HcHowMany *self)
+{
+  HcLadder *ladder = hc_ladder_task_get_ladder (self->task);
+  g_autofree char *most = NULL;
+  g_autofree char *more = NULL;
+
+  if (ladder == NULL || hc_panel_get_checker (HC_PANEL (self)) == NULL)
+    return;
+  most = say_most (ladder);
+  more = question_of (self) == HC_LADDER_MORE_OF ? hc_words_more (ladder) : NULL;
+  hc_set_text (self->most, most);
+  hc_set_text (self->more, more);
+  show_rungs (self, ladder);
+}
+
+static void
+hc_how_many_counted (HcPanel *panel)
+{
+  HcHowMany *self = HC_HOW_MANY (panel);
+  const HcHeadline *headline = hc_checker_get_headline (hc_panel_get_checker (panel));
+  g_autoptr (GString) text = g_string_new (NULL);
+  g_autofree char *sentence = NULL;
+
+  for (guint i = 0; headline != NULL && i < HC_N_NEEDS; i++)
+    if (headline->mend_first[i])
+      g_string_append_printf (text, "%s%s", text->len > 0 ? ", " : "",
+                              hc_words_need_title ((HcNeedId) i));
+  if (text->len > 0)
+    sentence = g_strdup_printf (_("Mend first: %s"), text->str);
+  hc_set_text (self->mend_first, sentence);
+}
+
+static void
+list_kinds (HcHowMany *self)
+{
+  HcBook *book = hc_panel_get_book (HC_PANEL (self));
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+
+  for (guint i = 0; i < hc_book_get_n_kinds (book); i++)
+    gtk_string_list_append (names, hc_kind_get_name (hc_book_get_kind_at (book, i), 2));
+  gtk_drop_down_set_model (self->kind, G_LIST_MODEL (names));
+}
+
+static void
+hc_how_many_plan_changed (HcPanel *panel)
+{
+  HcHowMany *self = HC_HOW_MANY (panel);
+
+  if (gtk_drop_down_get_model (self->kind) == NULL)
+    list_kinds (self);
+  ask (self);
+}
+
+static void
+hc_how_many_map (GtkWidget *widget)
+{
+  GTK_WIDGET_CLASS (hc_how_many_parent_class)->map (widget);
+  ask (HC_HOW_MANY (widget));
+}
+
+static void
+hc_how_many_finalize (GObject *object)
+{
+  g_clear_object (&HC_HOW_MANY (object)->task);
+  G_OBJECT_CLASS (hc_how_many_parent_class)->finalize (object);
+}
+
+static void
+hc_how_many_class_init (HcHowManyClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->finalize = hc_how_many_finalize;
+  widget_class->map = hc_how_many_map;
+  HC_PANEL_CLASS (klass)->plan_changed = hc_how_many_plan_changed;
+  HC_PANEL_CLASS (klass)->counted = hc_how_many_counted;
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/how-many.ui");
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, question);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, kind);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, aim);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, condition);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, most);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, more);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, mend_first);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, rungs);
+  gtk_widget_class_bind_template_callback (widget_class, ask);
+}
+
+static void
+hc_how_many_init (HcHowMany *self)
+{
+  self->task = hc_ladder_task_new ();
+  gtk_widget_init_template (GTK_WIDGET (self));
+  g_signal_connect_object (self->task, "answered", G_CALLBACK (answered), self,
+                           G_CONNECT_SWAPPED);
+}
