@@ -17,18 +17,27 @@ typedef struct
 } Week;
 
 /* Chicks: 'Space should increase as birds grow', Poultry Producer (0.25, 0.5,
- * 0.75 and 1 ft² as 0.023, 0.046, 0.070 and 0.093 m²), good being the next step
- * up. Growers: half and three quarters of the grown figure, common practice. */
+ * 0.75 and 1 ft²), good being the next step up. Growers: half and three quarters
+ * of the grown figure, common practice. */
 static const Week weeks[] = {
-  { "light_layer", 1, 0.023e6, 0.046e6 },   { "light_layer", 2, 0.046e6, 0.070e6 },
-  { "heavy_breed", 3, 0.046e6, 0.070e6 },   { "meat_fast", 4, 0.070e6, 0.093e6 },
-  { "bantam", 5, 0.070e6, 0.093e6 },        { "medium_layer", 6, 0.093e6, 0.14e6 },
-  { "medium_layer", 8, 0.093e6, 0.14e6 },   { "medium_layer", 9, 0.095e6, 0.185e6 },
-  { "medium_layer", 12, 0.095e6, 0.185e6 }, { "medium_layer", 13, 0.1425e6, 0.2775e6 },
-  { "medium_layer", 17, 0.1425e6, 0.2775e6 }, { "medium_layer", 18, 0.19e6, 0.37e6 },
-  { "meat_fast", 6, 0.09e6, 0.16e6 },       { "meat_slow", 8, 0.093e6, 0.14e6 },
-  { "meat_slow", 9, 0.14e6, 0.23e6 },       { "duck", 18, 0.28e6, 0.42e6 },
-  { "goose", 6, 0.28e6, 0.465e6 },          { "goose", 13, 0.42e6, 0.6975e6 },
+  { "light_layer", 1, 0.25 * SQUARE_FOOT, 0.5 * SQUARE_FOOT },
+  { "light_layer", 2, 0.5 * SQUARE_FOOT, 0.75 * SQUARE_FOOT },
+  { "heavy_breed", 3, 0.5 * SQUARE_FOOT, 0.75 * SQUARE_FOOT },
+  { "meat_fast", 4, 0.75 * SQUARE_FOOT, SQUARE_FOOT },
+  { "bantam", 5, 0.75 * SQUARE_FOOT, SQUARE_FOOT },
+  { "medium_layer", 6, SQUARE_FOOT, 1.5 * SQUARE_FOOT },
+  { "medium_layer", 8, SQUARE_FOOT, 1.5 * SQUARE_FOOT },
+  { "medium_layer", 9, 0.095e6, 0.185e6 },
+  { "medium_layer", 12, 0.095e6, 0.185e6 },
+  { "medium_layer", 13, 0.1425e6, 0.2775e6 },
+  { "medium_layer", 17, 0.1425e6, 0.2775e6 },
+  { "medium_layer", 18, 0.19e6, 0.37e6 },
+  { "meat_fast", 6, 0.09e6, 0.16e6 },
+  { "meat_slow", 8, SQUARE_FOOT, 1.5 * SQUARE_FOOT },
+  { "meat_slow", 9, 0.14e6, 0.23e6 },
+  { "duck", 18, 0.28e6, 0.42e6 },
+  { "goose", 6, 0.28e6, 0.465e6 },
+  { "goose", 13, 0.42e6, 0.6975e6 },
 };
 
 static void
