@@ -17,6 +17,7 @@ struct _HcApplication
 
   HcBook *book;
   GPtrArray *rules_left_out;
+  gboolean told_rules_left_out;
 };
 
 G_DEFINE_FINAL_TYPE (HcApplication, hc_application, ADW_TYPE_APPLICATION)
@@ -34,6 +35,24 @@ hc_application_get_book (HcApplication *self)
   return self->book;
 }
 
+/**
+ * hc_application_list_rules_left_out: (skip)
+ * @self: the application
+ *
+ * Returns: (transfer full): a line for each of the keeper's files of rules that
+ *   could not be used, saying what is wrong where
+ */
+char *
+hc_application_list_rules_left_out (HcApplication *self)
+{
+  GString *lines = g_string_new (NULL);
+
+  for (guint i = 0; i < self->rules_left_out->len; i++)
+    g_string_append_printf (lines, "%s%s", i > 0 ? "\n" : "",
+                            (const char *) self->rules_left_out->pdata[i]);
+  return g_string_free (lines, FALSE);
+}
+
 static HcWindow *
 present_new_window (HcApplication *self)
 {
@@ -46,9 +65,11 @@ present_new_window (HcApplication *self)
 static void
 tell_rules_left_out (HcApplication *self, HcWindow *window)
 {
-  for (guint i = 0; self->rules_left_out != NULL && i < self->rules_left_out->len; i++)
+  if (self->told_rules_left_out)
+    return;
+  for (guint i = 0; i < self->rules_left_out->len; i++)
     hc_window_say (window, self->rules_left_out->pdata[i]);
-  g_clear_pointer (&self->rules_left_out, g_ptr_array_unref);
+  self->told_rules_left_out = TRUE;
 }
 
 static void

@@ -15,5 +15,6 @@ G_DECLARE_FINAL_TYPE (HcApplication, hc_application, HC, APPLICATION, AdwApplica
 
 HcApplication *hc_application_new (void);
 HcBook *hc_application_get_book (HcApplication *self);
+char *hc_application_list_rules_left_out (HcApplication *self) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -6,9 +6,9 @@
 
 #include "cli/verb.h"
 
-#include "cli/figure-words.h"
 #include "cli/json-writer.h"
 #include "flock/own-standard.h"
+#include "words/figure-words.h"
 
 #include <glib/gi18n.h>
 

@@ -63,6 +63,15 @@ word_for (HcNeedRow *self, HcLevel level)
   return level == HC_LEVEL_TIGHT ? _("could be better") : _("right");
 }
 
+/* What is right is no more than right. */
+static HcLevel
+level_of (HcNeedRow *self, const HcCheck *check)
+{
+  HcLevel level = hc_check_get_need_level (check, self->need);
+
+  return counts_birds (self) ? level : MIN (level, HC_LEVEL_GOOD);
+}
+
 static void
 show_level (HcNeedRow *self, HcLevel level)
 {
@@ -91,16 +100,28 @@ say_served (HcLevel level, gint64 served, gint64 birds)
                           (int) served, (int) birds);
 }
 
+/* Where birds are not what falls short, the first thing that does. */
+static char *
+say_first (HcNeedRow *self, const HcCheck *check, HcUnits units)
+{
+  if (self->level >= HC_LEVEL_GOOD || hc_check_get_n_findings (check, self->need) == 0)
+    return NULL;
+  return hc_words_finding (check, hc_check_get_finding (check, self->need, 0), units);
+}
+
 static void
-show_count (HcNeedRow *self, const HcCheck *check)
+show_count (HcNeedRow *self, const HcCheck *check, HcUnits units)
 {
   gint64 birds = hc_check_get_birds (check, self->need);
   gboolean counted = counts_birds (self) && birds > 0;
   HcLevel aim = self->level == HC_LEVEL_SHORT ? HC_LEVEL_TIGHT : HC_LEVEL_GOOD;
   gint64 served = counted ? hc_check_get_served (check, self->need, aim) : 0;
-  g_autofree char *count = counted ? say_served (self->level, served, birds) : NULL;
+  gboolean all_served = self->level == HC_LEVEL_SHORT && served >= birds;
+  g_autofree char *count = NULL;
   double part = counted ? CLAMP ((double) served / (double) birds, 0, 1) : 0;
 
+  counted = counted && !all_served;
+  count = counted ? say_served (self->level, served, birds) : say_first (self, check, units);
   hc_set_text (self->count, count);
   gtk_widget_set_visible (GTK_WIDGET (self->bar), counted);
   if (gtk_progress_bar_get_fraction (self->bar) != part)
@@ -152,8 +173,8 @@ hc_need_row_show (HcNeedRow *self, const HcCheck *check, HcUnits units)
   gtk_widget_set_visible (GTK_WIDGET (self), applies);
   if (!applies)
     return moved;
-  show_level (self, hc_check_get_need_level (check, self->need));
-  show_count (self, check);
+  show_level (self, level_of (self, check));
+  show_count (self, check, units);
   if (gtk_toggle_button_get_active (self->header))
     show_findings (self, check, units);
   return moved || before != self->level;

@@ -4,14 +4,14 @@
  * What a figure asks, and who says so. */
 #include "config.h"
 
-#include "cli/figure-words.h"
+#include "words/figure-words.h"
 
 #include "files/write-scalar.h"
 
-#include <glib/gi18n.h>
+#include <glib/gi18n-lib.h>
 
 /**
- * hc_figure_words_unit:
+ * hc_figure_words_unit: (skip)
  * @unit: a unit
  *
  * Returns: (transfer full): how it is written after a number
@@ -59,7 +59,7 @@ amount (double used, HcFigureUnit unit)
 }
 
 /**
- * hc_figure_words_limit:
+ * hc_figure_words_limit: (skip)
  * @limit: a limit
  * @level: a level asked
  *
@@ -144,7 +144,7 @@ words_of_clause (const HcClause *clause, HcFigureUnit unit)
 }
 
 /**
- * hc_figure_words_demand:
+ * hc_figure_words_demand: (skip)
  * @demand: a demand
  * @level: a level asked
  *
@@ -169,7 +169,7 @@ hc_figure_words_demand (const HcDemand *demand, HcLevel level)
 }
 
 /**
- * hc_figure_words_source:
+ * hc_figure_words_source: (skip)
  * @figure: a figure
  *
  * Returns: (transfer full): who says so, in words

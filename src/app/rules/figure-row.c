@@ -1,0 +1,306 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One figure: what is asked for whom, who says so, and the keeper's own. */
+#include "config.h"
+
+#include "app/rules/figure-row.h"
+
+#include "app/needs/set-text.h"
+
+#include "words/figure-words.h"
+#include "words/words.h"
+
+#include <glib/gi18n.h>
+
+struct _HcFigureRow
+{
+  GtkListBoxRow parent_instance;
+
+  GtkLabel *what;
+  GtkLabel *who;
+  GtkLabel *levels;
+  GtkLabel *own;
+  GtkLabel *source;
+  GtkLabel *note;
+  GtkToggleButton *change;
+  GtkEntry *value;
+  GtkLabel *unit;
+  GtkEntry *reason;
+  GtkWidget *take_back;
+
+  HcStandard *from;
+  const HcFigure *figure;
+};
+
+G_DEFINE_FINAL_TYPE (HcFigureRow, hc_figure_row, GTK_TYPE_LIST_BOX_ROW)
+
+enum
+{
+  SET,
+  UNSET,
+  N_SIGNALS
+};
+
+static guint signals[N_SIGNALS];
+
+/* "roost.bar-to-bar": the need, then the measure. */
+static const HcNeed *
+need_of (const HcFigure *figure)
+{
+  g_auto (GStrv) parts = g_strsplit (figure->name, ".", 2);
+
+  return hc_need_find (parts[0]);
+}
+
+const char *
+hc_figure_row_get_figure (HcFigureRow *self)
+{
+  return self->figure->id;
+}
+
+/**
+ * hc_figure_row_get_heading: (skip)
+ * @self: a row
+ *
+ * Returns: what its figure is about, in the keeper's language
+ */
+const char *
+hc_figure_row_get_heading (HcFigureRow *self)
+{
+  const HcNeed *need = need_of (self->figure);
+
+  return need != NULL ? hc_words_need_title (need->id) : _("Other figures");
+}
+
+static char *
+say_what (const HcFigure *figure)
+{
+  const char *dot = strchr (figure->name, '.');
+
+  return g_strdelimit (g_strdup (dot != NULL ? dot + 1 : figure->name), "-_.", ' ');
+}
+
+static char *
+say_who (const HcFigure *figure, HcBook *book)
+{
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < hc_book_get_n_kinds (book); i++)
+    if (figure->kinds & (1u << i))
+      g_string_append_printf (text, "%s%s", text->len > 0 ? ", " : "",
+                              hc_kind_get_name (hc_book_get_kind_at (book, i), 2));
+  if (text->len == 0)
+    g_string_append (text, _("any bird"));
+  if (figure->at_lay)
+    g_string_append_printf (text, ", %s", _("at lay"));
+  if (figure->conditions != 0)
+    for (guint i = 0; i <= HC_CONDITION_SHUT_IN; i++)
+      if (figure->conditions & (1u << i))
+        g_string_append_printf (text, ", %s", hc_words_condition ((HcCondition) i));
+  return g_string_free (text, FALSE);
+}
+
+static char *
+say_levels (const HcLimit *limit, const HcDemand *demand)
+{
+  static const char *const names[] = { N_ ("least"), N_ ("good"), N_ ("plenty") };
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < HC_N_ASKED_LEVELS; i++)
+    {
+      HcLevel level = (HcLevel) (HC_LEVEL_TIGHT + i);
+      guint stated = limit != NULL ? limit->stated : demand->stated;
+      g_autofree char *amount = limit != NULL ? hc_figure_words_limit (limit, level)
+                                              : hc_figure_words_demand (demand, level);
+
+      if (amount != NULL && stated & (1u << level))
+        g_string_append_printf (text, "%s%s %s", text->len > 0 ? " · " : "", _(names[i]), amount);
+    }
+  if (limit != NULL)
+    g_string_append_printf (text, " (%s)",
+                            limit->direction == HC_DIRECTION_AT_MOST ? _("less is better")
+                                                                     : _("more is better"));
+  return g_string_free (text, FALSE);
+}
+
+/* Whose rules, then who says so, then where to read it. */
+static char *
+say_source (const HcStandard *from, const HcFigure *figure)
+{
+  g_autofree char *grounds = hc_figure_words_source (figure);
+  const HcSource *source = figure->source;
+
+  if (source == NULL)
+    return g_strdup_printf ("%s · %s", hc_standard_get_name (from), grounds);
+  return g_strdup_printf ("%s · %s · %s, %s", hc_standard_get_name (from), grounds,
+                          source->publisher, source->where);
+}
+
+/**
+ * hc_figure_row_matches: (skip)
+ * @self: a row
+ * @text: what the keeper looks for
+ *
+ * Returns: whether the figure speaks of it
+ */
+gboolean
+hc_figure_row_matches (HcFigureRow *self, const char *text)
+{
+  GtkLabel *const labels[] = { self->what, self->who, self->levels, self->source, self->note };
+
+  if (g_str_match_string (text, hc_figure_row_get_heading (self), TRUE))
+    return TRUE;
+  for (guint i = 0; i < G_N_ELEMENTS (labels); i++)
+    if (g_str_match_string (text, gtk_label_get_text (labels[i]), TRUE))
+      return TRUE;
+  return FALSE;
+}
+
+/**
+ * hc_figure_row_show_own: (skip)
+ * @self: a row
+ * @own: (nullable): the keeper's own figure in its place
+ */
+void
+hc_figure_row_show_own (HcFigureRow *self, HcOwnFigure *own)
+{
+  g_autofree char *unit = hc_figure_words_unit (self->figure->unit);
+  g_autofree char *value = NULL;
+  g_autofree char *sentence = NULL;
+
+  gtk_widget_set_visible (self->take_back, own != NULL);
+  if (own != NULL)
+    {
+      value = g_strdup_printf ("%.10g", hc_own_figure_get (own)->value);
+      sentence = g_strdup_printf (_("My own: %s %s. %s"), value, unit,
+                                  hc_own_figure_get (own)->reason != NULL
+                                      ? hc_own_figure_get (own)->reason
+                                      : "");
+      gtk_editable_set_text (GTK_EDITABLE (self->value), value);
+      gtk_editable_set_text (GTK_EDITABLE (self->reason),
+                             hc_own_figure_get (own)->reason != NULL
+                                 ? hc_own_figure_get (own)->reason
+                                 : "");
+    }
+  hc_set_text (self->own, sentence);
+}
+
+void
+hc_figure_row_open (HcFigureRow *self)
+{
+  gtk_toggle_button_set_active (self->change, TRUE);
+  gtk_widget_grab_focus (GTK_WIDGET (self->value));
+}
+
+/* A comma or a point, as the keeper is used to. */
+static gboolean
+read_value (const char *text, double *value)
+{
+  g_autofree char *plain = g_strdelimit (g_strstrip (g_strdup (text)), ",", '.');
+  char *end;
+
+  *value = g_ascii_strtod (plain, &end);
+  return end != plain && *end == '\0' && *value >= 0 && *value < 1e9;
+}
+
+static void
+set_own (HcFigureRow *self)
+{
+  double value;
+
+  if (!read_value (gtk_editable_get_text (GTK_EDITABLE (self->value)), &value))
+    {
+      gtk_widget_add_css_class (GTK_WIDGET (self->value), "error");
+      gtk_widget_set_tooltip_text (GTK_WIDGET (self->value), _("Type a number, for example 0.3"));
+      gtk_widget_grab_focus (GTK_WIDGET (self->value));
+      return;
+    }
+  gtk_widget_remove_css_class (GTK_WIDGET (self->value), "error");
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->value), NULL);
+  g_signal_emit (self, signals[SET], 0, value,
+                 gtk_editable_get_text (GTK_EDITABLE (self->reason)));
+}
+
+static void
+set_own_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  set_own (HC_FIGURE_ROW (widget));
+}
+
+static void
+unset_own (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  g_signal_emit (widget, signals[UNSET], 0);
+}
+
+static void
+hc_figure_row_finalize (GObject *object)
+{
+  g_clear_pointer (&HC_FIGURE_ROW (object)->from, hc_standard_unref);
+  G_OBJECT_CLASS (hc_figure_row_parent_class)->finalize (object);
+}
+
+static void
+hc_figure_row_class_init (HcFigureRowClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->finalize = hc_figure_row_finalize;
+  signals[SET] = g_signal_new ("set", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                               NULL, G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_STRING);
+  signals[UNSET] = g_signal_new ("unset", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
+                                 NULL, NULL, G_TYPE_NONE, 0);
+  gtk_widget_class_install_action (widget_class, "figure.set", NULL, set_own_action);
+  gtk_widget_class_install_action (widget_class, "figure.unset", NULL, unset_own);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/figure-row.ui");
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, what);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, who);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, levels);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, own);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, source);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, note);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, change);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, value);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, unit);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, reason);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, take_back);
+  gtk_widget_class_bind_template_callback (widget_class, set_own);
+}
+
+static void
+hc_figure_row_init (HcFigureRow *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+/**
+ * hc_figure_row_new: (skip)
+ * @book: the book
+ * @from: the rules it is stated in
+ * @limit: (nullable): the limit to show
+ * @demand: (nullable): the demand to show, when there is no limit
+ *
+ * Returns: a row
+ */
+GtkWidget *
+hc_figure_row_new (HcBook *book, HcStandard *from, const HcLimit *limit, const HcDemand *demand)
+{
+  HcFigureRow *self = g_object_new (HC_TYPE_FIGURE_ROW, NULL);
+  const HcFigure *figure = limit != NULL ? &limit->figure : &demand->figure;
+  g_autofree char *what = say_what (figure);
+  g_autofree char *who = say_who (figure, book);
+  g_autofree char *levels = say_levels (limit, demand);
+  g_autofree char *source = say_source (from, figure);
+  g_autofree char *unit = hc_figure_words_unit (figure->unit);
+
+  self->from = hc_standard_ref (from);
+  self->figure = figure;
+  hc_set_text (self->what, what);
+  hc_set_text (self->who, who);
+  hc_set_text (self->levels, levels);
+  hc_set_text (self->source, source);
+  hc_set_text (self->note, hc_figure_get_note (figure));
+  hc_set_text (self->unit, unit);
+  return GTK_WIDGET (self);
+}
