@@ -20,7 +20,10 @@ add_handle (HcFloor *self, const char *id, HcHandleRole role, const char *label)
   HcFloorItem *handle = hc_floor_item_new (HC_ITEM_HANDLE, id, hc_floor_draw_handle, self);
 
   hc_floor_item_set_number (handle, role);
-  hc_floor_item_tell (handle, label, _("Move it with the arrow keys"));
+  hc_floor_item_tell (handle, label,
+                      role == HC_HANDLE_WALL
+                          ? _("Move it with the arrow keys; Enter adds a corner in its middle")
+                          : _("Move it with the arrow keys"));
   gtk_widget_insert_before (GTK_WIDGET (handle), GTK_WIDGET (self), NULL);
   g_ptr_array_add (self->handles, handle);
   return handle;
@@ -132,6 +135,21 @@ hc_floor_follow_handles (HcFloor *self)
     add_fitting_handles (self, fitting);
   else if (pen != NULL)
     add_pen_handles (self, pen);
+}
+
+/**
+ * hc_floor_focus_handle: (skip)
+ * @self: the floor
+ * @id: id of what the handle moves
+ * @role: which handle of it
+ */
+void
+hc_floor_focus_handle (HcFloor *self, const char *id, guint role)
+{
+  for (guint i = 0; i < self->handles->len; i++)
+    if (hc_floor_item_get_number (self->handles->pdata[i]) == role
+        && g_str_equal (hc_floor_item_get_id (self->handles->pdata[i]), id))
+      gtk_widget_grab_focus (self->handles->pdata[i]);
 }
 
 static gboolean

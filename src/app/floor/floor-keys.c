@@ -7,11 +7,14 @@
 #include "app/floor/floor-private.h"
 
 #include "app/floor/floor-drag.h"
+#include "app/floor/floor-handle.h"
 
 #include "base/ids.h"
+#include "plan/edit-corner.h"
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
 #include "plan/edit-pen.h"
+#include "plan/wall-places.h"
 
 #include <glib/gi18n.h>
 
@@ -121,6 +124,53 @@ nudge (GtkWidget *widget, GVariant *args, gpointer data)
   return TRUE;
 }
 
+static HcFloorItem *
+focused_handle (HcFloor *self, HcHandleRole role)
+{
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (GTK_WIDGET (self)));
+  HcFloorItem *item = HC_IS_FLOOR_ITEM (focus) ? HC_FLOOR_ITEM (focus) : NULL;
+
+  if (item == NULL || hc_floor_item_get_kind (item) != HC_ITEM_HANDLE
+      || hc_floor_item_get_number (item) != (guint) role)
+    return NULL;
+  return item;
+}
+
+/* A wall gets a corner in its middle, so that the pen can take another shape. */
+static void
+insert_corner (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcFloor *self = HC_FLOOR (widget);
+  HcFloorItem *handle = focused_handle (self, HC_HANDLE_WALL);
+  g_autofree char *corner = hc_id_new ();
+  g_autofree char *wall = hc_id_new ();
+  const char *id;
+  GError *error = NULL;
+  HcPlan *plan;
+
+  if (handle == NULL)
+    return;
+  id = hc_floor_item_get_id (handle);
+  plan = hc_plan_insert_corner (plan_of (self), id,
+                                hc_layout_get_wall_length (self->layout, id) / 2, corner, wall,
+                                &error);
+  if (apply (self, plan, error, _("Add a Corner"), NULL))
+    hc_floor_focus_handle (self, corner, HC_HANDLE_CORNER);
+}
+
+static gboolean
+remove_focused_corner (HcFloor *self)
+{
+  HcFloorItem *handle = focused_handle (self, HC_HANDLE_CORNER);
+  GError *error = NULL;
+
+  if (handle == NULL)
+    return FALSE;
+  apply (self, hc_plan_remove_corner (plan_of (self), hc_floor_item_get_id (handle), &error),
+         error, _("Remove a Corner"), NULL);
+  return TRUE;
+}
+
 static void
 remove_selected (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -132,6 +182,8 @@ remove_selected (GtkWidget *widget, const char *name, GVariant *parameter)
   HcPlan *changed;
   GError *error = NULL;
 
+  if (remove_focused_corner (self))
+    return;
   changed = hc_plan_remove_fittings (plan, (const char *const *) fittings, &error);
   if (changed != NULL)
     {
@@ -247,12 +299,15 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_install_action (klass, "floor.remove", NULL, remove_selected);
   gtk_widget_class_install_action (klass, "floor.duplicate", NULL, duplicate_selected);
+  gtk_widget_class_install_action (klass, "floor.insert-corner", NULL, insert_corner);
   gtk_widget_class_install_action (klass, "floor.turn", "d", turn_selected);
   gtk_widget_class_install_action (klass, "floor.select-all", NULL, select_all);
   gtk_widget_class_install_action (klass, "floor.give-up", NULL, give_up);
 
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Delete, 0, "floor.remove", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_BackSpace, 0, "floor.remove", NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_Insert, 0, "floor.insert-corner", NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_Return, 0, "floor.insert-corner", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_d, GDK_CONTROL_MASK, "floor.duplicate",
                                        NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_r, 0, "floor.turn", "d", 90.0);

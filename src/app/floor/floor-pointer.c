@@ -247,6 +247,14 @@ pointer_moved (GtkEventControllerMotion *controller, double x, double y, HcFloor
   self->pointer_y = y;
 }
 
+/* A second press on a wall's handle adds a corner, as Enter does. */
+static void
+pressed_again (GtkGestureClick *gesture, int n_press, double x, double y, HcFloor *self)
+{
+  if (n_press == 2)
+    gtk_widget_activate_action (GTK_WIDGET (self), "floor.insert-corner", NULL);
+}
+
 static void
 pinch_began (GtkGesture *gesture, GdkEventSequence *sequence, HcFloor *self)
 {
@@ -290,6 +298,7 @@ hc_floor_add_gestures (HcFloor *self)
                                          | GTK_EVENT_CONTROLLER_SCROLL_DISCRETE);
   GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkGesture *zoom = gtk_gesture_zoom_new ();
+  GtkGesture *click = gtk_gesture_click_new ();
 
   add_drag (self, GDK_BUTTON_PRIMARY, G_CALLBACK (pressed));
   add_drag (self, GDK_BUTTON_MIDDLE, G_CALLBACK (panning_began));
@@ -297,6 +306,8 @@ hc_floor_add_gestures (HcFloor *self)
   gtk_widget_add_controller (GTK_WIDGET (self), scroll);
   g_signal_connect (motion, "motion", G_CALLBACK (pointer_moved), self);
   gtk_widget_add_controller (GTK_WIDGET (self), motion);
+  g_signal_connect (click, "pressed", G_CALLBACK (pressed_again), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   g_signal_connect (zoom, "begin", G_CALLBACK (pinch_began), self);
   g_signal_connect (zoom, "scale-changed", G_CALLBACK (pinched), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (zoom));

@@ -45,6 +45,7 @@ void hc_floor_follow_selection (HcFloor *self);
 /* Handles of what is selected: corners, walls, edges, the turning grip. */
 void hc_floor_follow_handles (HcFloor *self);
 void hc_floor_place_handles (HcFloor *self);
+void hc_floor_focus_handle (HcFloor *self, const char *id, guint role);
 guint hc_floor_count_sides (HcFloor *self, const char *id);
 
 /* Pointer and keys. */

@@ -10,7 +10,7 @@
 
 #include <glib/gi18n.h>
 
-#define SHOWN_CHARS 12
+#define SHOWN_CHARS 5
 
 struct _HcChoice
 {

@@ -7,6 +7,7 @@
 #include "app/properties/properties.h"
 
 #include "app/properties/property-list.h"
+#include "app/properties/wall-list.h"
 
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
@@ -22,6 +23,7 @@ struct _HcProperties
 
   GtkLabel *heading;
   HcPropertyList *fields;
+  HcWallList *walls;
 
   char *shown;
   const HcPartClass *klass;
@@ -105,6 +107,7 @@ show_values (HcProperties *self)
   heading = heading_for (self, part);
   gtk_label_set_text (self->heading, heading);
   hc_property_list_show (self->fields, hc_part_get_values (part));
+  hc_wall_list_show (self->walls, HC_PANEL (self), self->klass == &hc_pen_class ? part : NULL);
 }
 
 static void
@@ -146,9 +149,11 @@ hc_properties_class_init (HcPropertiesClass *klass)
   HC_PANEL_CLASS (klass)->plan_changed = hc_properties_plan_changed;
   HC_PANEL_CLASS (klass)->selection_changed = hc_properties_selection_changed;
   g_type_ensure (HC_TYPE_PROPERTY_LIST);
+  g_type_ensure (HC_TYPE_WALL_LIST);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/properties.ui");
   gtk_widget_class_bind_template_child (widget_class, HcProperties, heading);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, fields);
+  gtk_widget_class_bind_template_child (widget_class, HcProperties, walls);
   gtk_widget_class_bind_template_callback (widget_class, field_entered);
 }
 

@@ -104,6 +104,23 @@ enable (HcWindow *self, const char *name, gboolean on)
     gtk_widget_action_set_enabled (GTK_WIDGET (self), name, on);
 }
 
+/* The buttons say which step they take back or do again. */
+static void
+name_steps (HcWindow *self)
+{
+  g_autofree char *undone = NULL;
+  g_autofree char *redone = NULL;
+  g_autofree char *undo_text = NULL;
+  g_autofree char *redo_text = NULL;
+
+  g_object_get (self->document, "undo-label", &undone, "redo-label", &redone, NULL);
+  /* Translators: %s is a step, such as "Move" */
+  undo_text = undone != NULL ? g_strdup_printf (_("Undo “%s”"), undone) : g_strdup (_("Undo"));
+  redo_text = redone != NULL ? g_strdup_printf (_("Redo “%s”"), redone) : g_strdup (_("Redo"));
+  gtk_widget_set_tooltip_text (self->undo, undo_text);
+  gtk_widget_set_tooltip_text (self->redo, redo_text);
+}
+
 /**
  * hc_window_update_actions: (skip)
  * @self: a window
@@ -123,6 +140,7 @@ hc_window_update_actions (HcWindow *self)
     {
       g_object_get (self->document, "can-undo", &can_undo, "can-redo", &can_redo, NULL);
       follow_units (self);
+      name_steps (self);
     }
   for (guint i = 0; i < G_N_ELEMENTS (on_plan); i++)
     enable (self, on_plan[i], has_plan);

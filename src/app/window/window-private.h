@@ -30,6 +30,8 @@ struct _HcWindow
 
   AdwToastOverlay *toasts;
   AdwWindowTitle *title;
+  GtkWidget *undo;
+  GtkWidget *redo;
   GtkStack *pages;
   AdwFlap *tools_flap;
   AdwFlap *needs_flap;

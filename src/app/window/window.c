@@ -244,6 +244,8 @@ hc_window_class_init (HcWindowClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/window.ui");
   gtk_widget_class_bind_template_child (widget_class, HcWindow, toasts);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, title);
+  gtk_widget_class_bind_template_child (widget_class, HcWindow, undo);
+  gtk_widget_class_bind_template_child (widget_class, HcWindow, redo);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, pages);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, tools_flap);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, needs_flap);
