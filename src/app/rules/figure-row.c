@@ -105,6 +105,7 @@ static char *
 say_levels (const HcLimit *limit, const HcDemand *demand)
 {
   static const char *const names[] = { N_ ("least"), N_ ("good"), N_ ("plenty") };
+  gboolean bounds_above = limit != NULL && limit->direction == HC_DIRECTION_AT_MOST;
   GString *text = g_string_new (NULL);
 
   for (guint i = 0; i < HC_N_ASKED_LEVELS; i++)
@@ -115,12 +116,9 @@ say_levels (const HcLimit *limit, const HcDemand *demand)
                                               : hc_figure_words_demand (demand, level);
 
       if (amount != NULL && stated & (1u << level))
-        g_string_append_printf (text, "%s%s %s", text->len > 0 ? " · " : "", _(names[i]), amount);
+        g_string_append_printf (text, "%s%s %s", text->len > 0 ? " · " : "",
+                                bounds_above && i == 0 ? _("at most") : _(names[i]), amount);
     }
-  if (limit != NULL)
-    g_string_append_printf (text, " (%s)",
-                            limit->direction == HC_DIRECTION_AT_MOST ? _("less is better")
-                                                                     : _("more is better"));
   return g_string_free (text, FALSE);
 }
 
