@@ -181,6 +181,23 @@ only_what_is_made_to_measure_has_edges_to_pull (Fixture *fixture, gconstpointer 
     }
 }
 
+static void
+an_opening_goes_to_the_next_wall (Fixture *fixture, gconstpointer data)
+{
+  HcOpening *opening = hc_layout_get (layout_of (fixture))->openings->pdata[0];
+  g_autofree char *id = g_strdup (hc_opening_get_id (opening));
+  g_autofree char *wall = g_strdup (hc_opening_get (opening)->wall);
+  HcOpening *moved;
+
+  choose (fixture, id);
+  gtk_widget_activate_action (GTK_WIDGET (fixture->floor), "floor.go-to-wall", "i", 1);
+  moved = hc_layout_get_opening (layout_of (fixture), id);
+  g_assert_cmpstr (hc_opening_get (moved)->wall, !=, wall);
+  gtk_widget_activate_action (GTK_WIDGET (fixture->floor), "floor.go-to-wall", "i", -1);
+  moved = hc_layout_get_opening (layout_of (fixture), id);
+  g_assert_cmpstr (hc_opening_get (moved)->wall, ==, wall);
+}
+
 #define ADD(path, test) g_test_add (path, Fixture, NULL, set_up, test, tear_down)
 
 int
@@ -193,6 +210,7 @@ main (int argc, char *argv[])
   ADD ("/app/floor/turn", turning_is_one_step);
   ADD ("/app/floor/duplicate", a_duplicate_is_selected);
   ADD ("/app/floor/pen-handles", a_pen_has_a_handle_for_every_corner_and_wall);
+  ADD ("/app/floor/next-wall", an_opening_goes_to_the_next_wall);
   ADD ("/app/floor/edges", only_what_is_made_to_measure_has_edges_to_pull);
   return g_test_run ();
 }

@@ -22,6 +22,7 @@
 #define BIG_STEP_MM 100.0
 #define FINE_STEP_MM 1.0
 #define TURN_STEP_DEG 15.0
+#define PAN_STEP_PX 40.0
 
 static const char *const *
 selection (HcFloor *self)
@@ -89,6 +90,28 @@ nudge_opening (HcFloor *self, const char *id, HcPoint by)
   apply (self, plan, error, _("Slide Along the Wall"), id);
 }
 
+/* The focused opening goes to the middle of the next wall, or the one before. */
+static void
+go_to_wall (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcFloor *self = HC_FLOOR (widget);
+  HcParts *walls = hc_layout_get (self->layout)->walls;
+  HcOpening *opening = hc_layout_get_opening (self->layout, *selection (self));
+  guint at;
+  const char *wall;
+  GError *error = NULL;
+  HcPlan *plan;
+
+  if (opening == NULL
+      || !hc_parts_find_index (walls, hc_opening_get (opening)->wall, &at))
+    return;
+  at = (at + walls->len + (guint) g_variant_get_int32 (parameter)) % walls->len;
+  wall = hc_part_get_id (walls->pdata[at]);
+  plan = hc_plan_slide_opening (plan_of (self), hc_opening_get_id (opening), wall,
+                                hc_layout_get_wall_length (self->layout, wall) / 2, &error);
+  apply (self, plan, error, _("Move to Another Wall"), NULL);
+}
+
 /* A nudged handle is a short drag. */
 static void
 nudge_handle (HcFloor *self, HcFloorItem *handle, HcPoint by)
@@ -106,6 +129,16 @@ nudge_handle (HcFloor *self, HcFloorItem *handle, HcPoint by)
   apply (self, plan, error, hc_floor_drag_get_label (drag), merge);
 }
 
+/* With nothing chosen, the arrows look further that way. */
+static void
+look_further (HcFloor *self, HcPoint by)
+{
+  double step_px = PAN_STEP_PX / STEP_MM;
+  HcSight sight = hc_sight_panned (&self->sight, -by.x_mm * step_px, -by.y_mm * step_px);
+
+  hc_floor_set_sight (self, &sight);
+}
+
 static gboolean
 nudge (GtkWidget *widget, GVariant *args, gpointer data)
 {
@@ -119,6 +152,8 @@ nudge (GtkWidget *widget, GVariant *args, gpointer data)
     nudge_handle (self, item, by);
   else if (item != NULL && hc_floor_item_get_kind (item) == HC_ITEM_OPENING)
     nudge_opening (self, hc_floor_item_get_id (item), by);
+  else if (*selection (self) == NULL)
+    look_further (self, by);
   else
     nudge_fittings (self, by);
   return TRUE;
@@ -300,6 +335,7 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "floor.remove", NULL, remove_selected);
   gtk_widget_class_install_action (klass, "floor.duplicate", NULL, duplicate_selected);
   gtk_widget_class_install_action (klass, "floor.insert-corner", NULL, insert_corner);
+  gtk_widget_class_install_action (klass, "floor.go-to-wall", "i", go_to_wall);
   gtk_widget_class_install_action (klass, "floor.turn", "d", turn_selected);
   gtk_widget_class_install_action (klass, "floor.select-all", NULL, select_all);
   gtk_widget_class_install_action (klass, "floor.give-up", NULL, give_up);
@@ -308,6 +344,8 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
   gtk_widget_class_add_binding_action (klass, GDK_KEY_BackSpace, 0, "floor.remove", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Insert, 0, "floor.insert-corner", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Return, 0, "floor.insert-corner", NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_Page_Down, 0, "floor.go-to-wall", "i", 1);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_Page_Up, 0, "floor.go-to-wall", "i", -1);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_d, GDK_CONTROL_MASK, "floor.duplicate",
                                        NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_r, 0, "floor.turn", "d", 90.0);
