@@ -244,11 +244,15 @@ hc_thing_new_pen (HcPenKind kind, const char *name, const char *why)
  * @self: a thing
  * @text: what the keeper looks for
  *
- * Returns: whether its name or purpose holds every word of it
+ * Returns: whether its name, its purpose or a size it comes in holds every word
+ *   of it
  */
 gboolean
 hc_thing_matches (HcThing *self, const char *text)
 {
+  for (guint i = 0; self->fitting_type != NULL && i < self->fitting_type->n_devices; i++)
+    if (g_str_match_string (text, hc_device_get_name (&self->fitting_type->devices[i]), TRUE))
+      return TRUE;
   return g_str_match_string (text, gtk_label_get_text (self->name), TRUE)
          || g_str_match_string (text, self->why, TRUE);
 }
