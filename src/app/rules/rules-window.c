@@ -234,6 +234,16 @@ tell_left_out (HcRulesWindow *self)
   hc_set_text (self->faults, sentences);
 }
 
+/* Only a row that has its place can be scrolled to. */
+static gboolean
+open_once_laid_out (GtkWidget *row, GdkFrameClock *clock, gpointer data)
+{
+  if (gtk_widget_get_height (row) == 0)
+    return G_SOURCE_CONTINUE;
+  hc_figure_row_open (HC_FIGURE_ROW (row));
+  return G_SOURCE_REMOVE;
+}
+
 static void
 open_figure (HcRulesWindow *self, const char *figure)
 {
@@ -242,7 +252,7 @@ open_figure (HcRulesWindow *self, const char *figure)
   for (int i = 0; (row = gtk_list_box_get_row_at_index (self->figures, i)) != NULL; i++)
     if (g_str_equal (hc_figure_row_get_figure (HC_FIGURE_ROW (row)), figure))
       {
-        hc_figure_row_open (HC_FIGURE_ROW (row));
+        gtk_widget_add_tick_callback (GTK_WIDGET (row), open_once_laid_out, NULL, NULL);
         return;
       }
 }

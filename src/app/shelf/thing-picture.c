@@ -30,16 +30,23 @@ fit (HcInk *ink, double width, double height, double across_mm, double down_mm)
   cairo_scale (ink->cr, ink->scale, ink->scale);
 }
 
+/* Its leaf needs the room above the wall. */
+static gboolean
+opens_wide (const HcOpeningValues *values)
+{
+  return values->kind == HC_OPENING_KEEPER_DOOR || values->kind == HC_OPENING_EGG_DOOR;
+}
+
 static void
 draw_opening (HcInk *ink, const HcOpeningValues *values, double width, double height)
 {
   double wall = values->width_mm * 1.5;
 
-  fit (ink, width, height, wall, MAX (WALL_MM, values->width_mm));
+  fit (ink, width, height, wall, opens_wide (values) ? values->width_mm * 1.2 : wall / 2);
+  if (opens_wide (values))
+    cairo_translate (ink->cr, 0, values->width_mm / 2);
   hc_ink_rectangle (ink, -wall / 2, -WALL_MM / 2, wall, WALL_MM);
   hc_ink_fill (ink, HC_PAINT_WALL);
-  if (values->kind == HC_OPENING_KEEPER_DOOR)
-    cairo_translate (ink->cr, 0, -values->width_mm * 0.4);
   hc_draw_opening (ink, values, WALL_MM);
 }
 
