@@ -226,11 +226,13 @@ add_batch (Maker *maker,
            HcParts *batches,
            guint number)
 {
+  static const char *const kinds[]
+      = { "bantam", "light_layer", "medium_layer", "heavy_breed", "meat_slow", "duck", "goose" };
   HcBatchValues values;
 
   hc_batch_values_init (&values);
   values.name = numbered (maker, "Group ", number + 1);
-  values.kind = (char *) "hen";
+  values.kind = (char *) kinds[below (maker, G_N_ELEMENTS (kinds))];
   values.females = 1 + (int) below (maker, 12);
   values.males = (int) below (maker, 2);
   values.hatched = 738000 + below (maker, 1000);
