@@ -8,6 +8,7 @@
 
 G_BEGIN_DECLS
 
+double hc_processor_ms (void);
 double hc_yardstick_ms (void);
 
 G_END_DECLS
