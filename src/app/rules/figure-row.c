@@ -31,6 +31,7 @@ struct _HcFigureRow
 
   HcStandard *from;
   const HcFigure *figure;
+  const char *heading;
 };
 
 G_DEFINE_FINAL_TYPE (HcFigureRow, hc_figure_row, GTK_TYPE_LIST_BOX_ROW)
@@ -45,12 +46,13 @@ enum
 static guint signals[N_SIGNALS];
 
 /* "roost.bar-to-bar": the need, then the measure. */
-static const HcNeed *
-need_of (const HcFigure *figure)
+static const char *
+heading_of (const HcFigure *figure)
 {
   g_auto (GStrv) parts = g_strsplit (figure->name, ".", 2);
+  const HcNeed *need = hc_need_find (parts[0]);
 
-  return hc_need_find (parts[0]);
+  return need != NULL ? hc_words_need_title (need->id) : _("Other figures");
 }
 
 const char *
@@ -68,9 +70,7 @@ hc_figure_row_get_figure (HcFigureRow *self)
 const char *
 hc_figure_row_get_heading (HcFigureRow *self)
 {
-  const HcNeed *need = need_of (self->figure);
-
-  return need != NULL ? hc_words_need_title (need->id) : _("Other figures");
+  return self->heading;
 }
 
 static char *
@@ -294,6 +294,7 @@ hc_figure_row_new (HcBook *book, HcStandard *from, const HcLimit *limit, const H
 
   self->from = hc_standard_ref (from);
   self->figure = figure;
+  self->heading = heading_of (figure);
   hc_set_text (self->what, what);
   hc_set_text (self->who, who);
   hc_set_text (self->levels, levels);

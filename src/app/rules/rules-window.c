@@ -104,11 +104,37 @@ empty_figures (HcRulesWindow *self)
     gtk_list_box_remove (self->figures, GTK_WIDGET (row));
 }
 
-/* Those of the rules, and of the rules they fall back to. */
+static int
+compare_figures (GtkListBoxRow *a, GtkListBoxRow *b, gpointer data)
+{
+  return g_utf8_collate (hc_figure_row_get_heading (HC_FIGURE_ROW (a)),
+                         hc_figure_row_get_heading (HC_FIGURE_ROW (b)));
+}
+
+static void
+head_need (GtkListBoxRow *row, GtkListBoxRow *before, gpointer data)
+{
+  GtkWidget *heading;
+
+  if (before != NULL && compare_figures (row, before, NULL) == 0)
+    {
+      gtk_list_box_row_set_header (row, NULL);
+      return;
+    }
+  heading = gtk_label_new (hc_figure_row_get_heading (HC_FIGURE_ROW (row)));
+  gtk_label_set_xalign (GTK_LABEL (heading), 0);
+  gtk_widget_add_css_class (heading, "hc-group");
+  gtk_list_box_row_set_header (row, heading);
+}
+
+/* Those of the rules, and of the rules they fall back to; put in order once all
+ * are there, not one after another. */
 static void
 fill_figures (HcRulesWindow *self)
 {
   empty_figures (self);
+  gtk_list_box_set_sort_func (self->figures, NULL, NULL, NULL);
+  gtk_list_box_set_header_func (self->figures, NULL, NULL, NULL);
   for (HcStandard *at = self->shown; at != NULL; at = hc_standard_get_fallback (at))
     {
       for (guint i = 0; i < hc_standard_get_n_demands (at); i++)
@@ -116,6 +142,8 @@ fill_figures (HcRulesWindow *self)
       for (guint i = 0; i < hc_standard_get_n_limits (at); i++)
         add_figure (self, at, hc_standard_get_limit (at, i), NULL);
     }
+  gtk_list_box_set_sort_func (self->figures, compare_figures, NULL, NULL);
+  gtk_list_box_set_header_func (self->figures, head_need, NULL, NULL);
 }
 
 static guint
@@ -172,29 +200,6 @@ choose (HcRulesWindow *self)
            hc_plan_set_standard (hc_document_get_settled_plan (document_of (self)),
                                  hc_standard_get_id (standard)),
            _("Choose Rules"));
-}
-
-static int
-compare_figures (GtkListBoxRow *a, GtkListBoxRow *b, gpointer data)
-{
-  return g_utf8_collate (hc_figure_row_get_heading (HC_FIGURE_ROW (a)),
-                         hc_figure_row_get_heading (HC_FIGURE_ROW (b)));
-}
-
-static void
-head_need (GtkListBoxRow *row, GtkListBoxRow *before, gpointer data)
-{
-  GtkWidget *heading;
-
-  if (before != NULL && compare_figures (row, before, NULL) == 0)
-    {
-      gtk_list_box_row_set_header (row, NULL);
-      return;
-    }
-  heading = gtk_label_new (hc_figure_row_get_heading (HC_FIGURE_ROW (row)));
-  gtk_label_set_xalign (GTK_LABEL (heading), 0);
-  gtk_widget_add_css_class (heading, "hc-group");
-  gtk_list_box_row_set_header (row, heading);
 }
 
 static gboolean
@@ -286,8 +291,6 @@ static void
 hc_rules_window_init (HcRulesWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
-  gtk_list_box_set_sort_func (self->figures, compare_figures, NULL, NULL);
-  gtk_list_box_set_header_func (self->figures, head_need, NULL, NULL);
   gtk_list_box_set_filter_func (self->figures, is_looked_for, self, NULL);
 }
 
