@@ -8,53 +8,83 @@
 
 #include <glib/gi18n-lib.h>
 
-static const char *
+/* How a thing is called, alone and within a sentence. */
+typedef struct
+{
+  const char *name;
+  const char *the;
+} Name;
+
+static const Name *
 name_feeder (int form)
 {
-  return form == HC_FORM_ROUND ? _("round feeder") : _("feeder");
+  static const Name feeder = { N_("feeder"), N_("the feeder") };
+  static const Name round = { N_("round feeder"), N_("the round feeder") };
+
+  return form == HC_FORM_ROUND ? &round : &feeder;
 }
 
-static const char *
+static const Name *
 name_drinker (int form)
 {
+  static const Name drinker = { N_("drinker"), N_("the drinker") };
+  static const Name round = { N_("round drinker"), N_("the round drinker") };
+  static const Name nipples = { N_("nipple drinker"), N_("the nipple drinker") };
+  static const Name cups = { N_("cup drinker"), N_("the cup drinker") };
+
   switch (form)
     {
     case HC_FORM_ROUND:
-      return _("round drinker");
+      return &round;
     case HC_FORM_NIPPLES:
-      return _("nipple drinker");
+      return &nipples;
     case HC_FORM_CUPS:
-      return _("cup drinker");
+      return &cups;
     default:
-      return _("drinker");
+      return &drinker;
     }
 }
 
-static const char *
+static const Name *
+name_nests (const HcFittingValues *values)
+{
+  static const Name one = { N_("nest boxes"), N_("the nest box") };
+  static const Name row = { N_("nest boxes"), N_("the row of nest boxes") };
+  static const Name group = { N_("group nest"), N_("the group nest") };
+
+  if (values->form == HC_FORM_GROUP)
+    return &group;
+  return values->columns * values->rows > 1 ? &row : &one;
+}
+
+static const Name *
 name_fitting (const HcFittingValues *values)
 {
-  static const char *const names[HC_N_FITTING_KINDS] = {
-    [HC_FITTING_ROOST] = N_("roost"),
-    [HC_FITTING_DROPPINGS_BOARD] = N_("droppings board"),
-    [HC_FITTING_NEST_BOXES] = N_("nest boxes"),
-    [HC_FITTING_FLOOR_HEAT_PAD] = N_("floor heat pad"),
-    [HC_FITTING_HEAT_PLATE] = N_("raised heat plate"),
-    [HC_FITTING_HEAT_LAMP] = N_("heat lamp"),
-    [HC_FITTING_HOPPER] = N_("grit and shell hopper"),
-    [HC_FITTING_DUST_BATH] = N_("dust bath"),
-    [HC_FITTING_RAMP] = N_("ramp"),
-    [HC_FITTING_PLATFORM] = N_("platform"),
-    [HC_FITTING_STORE_BIN] = N_("store bin"),
-    [HC_FITTING_POST] = N_("post"),
+  static const Name names[HC_N_FITTING_KINDS] = {
+    [HC_FITTING_ROOST] = { N_("roost"), N_("the roost") },
+    [HC_FITTING_DROPPINGS_BOARD] = { N_("droppings board"), N_("the droppings board") },
+    [HC_FITTING_FLOOR_HEAT_PAD] = { N_("floor heat pad"), N_("the floor heat pad") },
+    [HC_FITTING_HEAT_PLATE] = { N_("raised heat plate"), N_("the raised heat plate") },
+    [HC_FITTING_HEAT_LAMP] = { N_("heat lamp"), N_("the heat lamp") },
+    [HC_FITTING_HOPPER] = { N_("grit and shell hopper"), N_("the grit and shell hopper") },
+    [HC_FITTING_DUST_BATH] = { N_("dust bath"), N_("the dust bath") },
+    [HC_FITTING_RAMP] = { N_("ramp"), N_("the ramp") },
+    [HC_FITTING_PLATFORM] = { N_("platform"), N_("the platform") },
+    [HC_FITTING_STORE_BIN] = { N_("store bin"), N_("the store bin") },
+    [HC_FITTING_POST] = { N_("post"), N_("the post") },
   };
 
-  if (values->kind == HC_FITTING_FEEDER)
-    return name_feeder (values->form);
-  if (values->kind == HC_FITTING_DRINKER)
-    return name_drinker (values->form);
-  if (values->kind == HC_FITTING_NEST_BOXES && values->form == HC_FORM_GROUP)
-    return _("group nest");
-  return _(names[values->kind]);
+  switch (values->kind)
+    {
+    case HC_FITTING_FEEDER:
+      return name_feeder (values->form);
+    case HC_FITTING_DRINKER:
+      return name_drinker (values->form);
+    case HC_FITTING_NEST_BOXES:
+      return name_nests (values);
+    default:
+      return &names[values->kind];
+    }
 }
 
 /* As it stands within a sentence. */
@@ -96,7 +126,7 @@ hc_words_part (const HcLayout *layout, const char *id)
   if (fitting != NULL && is_set (hc_fitting_get (fitting)->name))
     return g_strdup (hc_fitting_get (fitting)->name);
   if (fitting != NULL)
-    return g_strdup_printf (_("the %s"), name_fitting (hc_fitting_get (fitting)));
+    return g_strdup (_(name_fitting (hc_fitting_get (fitting))->the));
   if (opening != NULL)
     return g_strdup (the_opening (hc_opening_get (opening)->kind));
   return pen != NULL ? hc_words_pen_name (pen) : g_strdup (_("a part that is gone"));
@@ -142,7 +172,7 @@ hc_words_fitting (const HcFitting *fitting, HcUnits units)
 {
   const HcFittingValues *values = hc_fitting_get (fitting);
   g_autofree char *name = capitalised (is_set (values->name) ? values->name
-                                                             : name_fitting (values));
+                                                             : _(name_fitting (values)->name));
   g_autofree char *length = hc_length_format (values->width_mm, units);
   GString *text = g_string_new (NULL);
 
