@@ -167,6 +167,29 @@ wider_birds_and_more_boxes_leave_no_more_floor (void)
     }
 }
 
+/* A thing that stands free goes round the geometry engine, which says the same. */
+static void
+free_standing_things_leave_the_same_floor (void)
+{
+  for (guint round = 0; round < 300; round++)
+    {
+      double width_mm = 100 * g_test_rand_int_range (0, 7);
+      g_autoptr (HcShape) room = hc_shape_new_rectangle (
+          hc_point (3000, 2000), 12000, 10000, g_test_rand_double_range (0, 90));
+      HcShape *fitting = random_fitting ();
+      g_autoptr (HcShape) bare = hc_shape_difference (room, fitting);
+      g_autoptr (HcShape) opened = hc_shape_opening (bare, width_mm);
+      guint64 calls = hc_geometry_calls ();
+      g_autoptr (HcShape) floor = hc_shape_free_floor (room, &fitting, 1, width_mm);
+
+      g_assert_cmpuint (hc_geometry_calls () - calls, <=, 2);
+      g_assert_cmpfloat_with_epsilon (hc_shape_get_area_mm2 (floor),
+                                      hc_shape_get_area_mm2 (opened), 1);
+      g_assert_true (hc_shape_contains (opened, floor));
+      hc_shape_unref (fitting);
+    }
+}
+
 static void
 long_wedges_are_left_out (void)
 {
@@ -191,6 +214,7 @@ main (int argc,
   g_test_add_func ("/opening/all-widths", nothing_is_opened_when_all_widths_count);
   g_test_add_func ("/opening/beside-fittings", the_floor_lies_in_the_room_and_beside_the_fittings);
   g_test_add_func ("/opening/monotone", wider_birds_and_more_boxes_leave_no_more_floor);
+  g_test_add_func ("/opening/free-standing", free_standing_things_leave_the_same_floor);
   g_test_add_func ("/opening/wedge", long_wedges_are_left_out);
   return g_test_run ();
 }

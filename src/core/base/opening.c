@@ -6,6 +6,7 @@
 
 #include "base/opening.h"
 
+#include "base/free-standing.h"
 #include "base/geos.h"
 #include "base/shape-ops.h"
 #include "base/shape-relate.h"
@@ -17,6 +18,9 @@
  * in a square corner, and a little more for walls out of true. A larger reach
  * would win back wedges and slots too narrow for any bird. */
 #define CORNER_REACH 1.5
+
+/* Things nearer than that to each other meet, by a hair's breadth more. */
+#define MEETING_MM 1.0
 
 /* What offsets out and back may take from a whole floor by rounding. */
 #define ROUNDING_MM2 1.0
@@ -36,17 +40,23 @@ keep_inside (HcShape *floor,
   return hc_shape_ref (lost_mm2 < ROUNDING_MM2 ? floor : opened);
 }
 
+static double
+half_width_mm (double least_width_mm)
+{
+  return MAX (least_width_mm - WIDTH_SLACK_MM, 0) / 2;
+}
+
 static HcShape *
 open_floor (const GEOSGeometry *geometry,
             double least_width_mm)
 {
-  double by_mm = (least_width_mm - WIDTH_SLACK_MM) / 2;
+  double by_mm = half_width_mm (least_width_mm);
   g_autoptr (HcShape) floor = hc_geos_to_shape (geometry);
   g_autoptr (HcShape) opened = NULL;
   g_autoptr (GEOSGeometry) eroded = NULL;
   g_autoptr (GEOSGeometry) regrown = NULL;
 
-  if (least_width_mm <= WIDTH_SLACK_MM || hc_shape_is_empty (floor))
+  if (by_mm == 0 || hc_shape_is_empty (floor))
     return g_steal_pointer (&floor);
   eroded = hc_geos_grow (geometry, -by_mm, CORNER_REACH);
   regrown = hc_geos_grow (eroded, by_mm, CORNER_REACH);
@@ -125,14 +135,20 @@ hc_shape_free_floor (HcShape *outline,
                      guint n_footprints,
                      double least_width_mm)
 {
+  double reach_mm = CORNER_REACH * half_width_mm (least_width_mm) + MEETING_MM;
+  g_autoptr (GPtrArray) free_standing = g_ptr_array_new ();
+  g_autoptr (GPtrArray) others = g_ptr_array_new ();
   g_autoptr (GPtrArray) alone = g_ptr_array_new ();
   g_autoptr (GPtrArray) together = g_ptr_array_new ();
   g_autoptr (GEOSGeometry) floor = NULL;
+  g_autoptr (HcShape) opened = NULL;
 
   g_return_val_if_fail (outline != NULL, NULL);
 
-  sort_out (footprints, n_footprints, alone, together);
+  hc_free_standing_sort (outline, footprints, n_footprints, reach_mm, free_standing, others);
+  sort_out ((HcShape **) others->pdata, others->len, alone, together);
   floor = take_off (hc_geos_from_shape (outline), alone, FALSE);
   floor = take_off (g_steal_pointer (&floor), together, TRUE);
-  return open_floor (floor, least_width_mm);
+  opened = open_floor (floor, least_width_mm);
+  return hc_free_standing_cut_out (opened, free_standing);
 }
