@@ -11,13 +11,14 @@
 #include "app/start/home-units.h"
 
 #include "base/ids.h"
-#include "plan/plan.h"
+#include "begin/three-questions.h"
 
 #include <glib/gi18n.h>
 
 #define FIRST_WIDTH_MM 2400
 #define FIRST_LENGTH_MM 3600
 #define FIRST_BIRDS 12
+#define MOST_BREEDS 8
 
 struct _HcQuestions
 {
@@ -85,12 +86,51 @@ another (GtkWidget *widget, const char *name, GVariant *parameter)
   add_breed (HC_QUESTIONS (widget), 0);
 }
 
+/* Breeds with a number; a breed chosen with none is not an answer. */
+static guint
+read_birds (HcQuestions *self, HcWantedBirds birds[MOST_BREEDS])
+{
+  GtkWidget *row = gtk_widget_get_first_child (GTK_WIDGET (self->birds));
+  guint n = 0;
+
+  for (; row != NULL && n < MOST_BREEDS; row = gtk_widget_get_next_sibling (row))
+    {
+      GtkWidget *choice = gtk_widget_get_first_child (row);
+      guint breed = gtk_drop_down_get_selected (GTK_DROP_DOWN (choice));
+      int count = gtk_spin_button_get_value_as_int (
+          GTK_SPIN_BUTTON (gtk_widget_get_next_sibling (choice)));
+
+      if (count > 0)
+        birds[n++] = (HcWantedBirds){ hc_book_get_breed_at (book_of_program (), breed)->id,
+                                      count };
+    }
+  return n;
+}
+
 static void
 begin (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  g_autoptr (HcPlan) plan = hc_plan_new_empty ("x", "");
+  HcQuestions *self = HC_QUESTIONS (widget);
+  g_autofree char *uid = hc_id_new ();
+  g_autoptr (GError) error = NULL;
+  g_autoptr (HcPlan) plan = NULL;
+  HcWantedBirds birds[MOST_BREEDS];
+  HcAnswers answers = {
+    .width_mm = hc_length_field_get_length (self->width),
+    .length_mm = hc_length_field_get_length (self->length),
+    .birds = birds,
+    .n_birds = read_birds (self, birds),
+    .coldest_night_c = gtk_spin_button_get_value (self->coldest),
+    .birds_go_out = gtk_switch_get_active (self->go_out),
+    .units = hc_home_units (),
+  };
 
-  g_signal_emit (widget, signals[BEGIN], 0, plan);
+  plan = hc_plan_from_answers (book_of_program (), &answers, uid, &error);
+  gtk_widget_set_visible (GTK_WIDGET (self->fault), plan == NULL);
+  if (plan != NULL)
+    g_signal_emit (self, signals[BEGIN], 0, plan);
+  else
+    gtk_label_set_text (self->fault, error->message);
 }
 
 static void

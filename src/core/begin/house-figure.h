@@ -1,0 +1,15 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The figures a new house is built by: the strictest its birds ask for. */
+#pragma once
+
+#include "book/book.h"
+#include "plan/plan.h"
+
+G_BEGIN_DECLS
+
+double hc_house_figure (const HcPlan *plan, HcBook *book, const char *name, double otherwise);
+gboolean hc_house_has (const HcPlan *plan, HcBook *book, gboolean (*is) (const HcKind *kind));
+
+G_END_DECLS

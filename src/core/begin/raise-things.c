@@ -1,0 +1,192 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * More nest boxes, feeders and drinkers, where there is a free spot for them. */
+#include "config.h"
+
+#include "begin/bare-house.h"
+#include "begin/house-figure.h"
+#include "begin/raise.h"
+#include "begin/spot.h"
+
+#include "base/ids.h"
+#include "book/make-fitting.h"
+#include "plan/edit-fitting.h"
+
+/* Rows of boxes get one box longer for so many birds, and never longer than
+ * one can carry. */
+#define BIRDS_PER_COLUMN 16
+#define MOST_COLUMNS 6
+#define MANY_BIRDS 40
+
+static HcPlan *
+add_where_free (HcPlan *plan, const char *pen, const HcSpotWish *wish, HcFittingValues *thing)
+{
+  HcLayout *layout = hc_plan_get_layout (plan);
+  HcPen *found = hc_layout_get_pen (layout, pen);
+  g_autofree char *id = hc_id_new ();
+  g_autoptr (HcFitting) fitting = NULL;
+
+  if (found == NULL || !hc_find_spot (layout, found, wish, thing))
+    return NULL;
+  fitting = hc_fitting_new (id, thing);
+  return hc_plan_add_fitting (plan, fitting, NULL);
+}
+
+static gboolean
+make (HcBook *book, const char *kind, const char *form, const char *device,
+      HcFittingValues *values, HcFitting **keeps)
+{
+  const HcFittingType *type = hc_book_get_fitting_type (book, kind, form);
+
+  if (type == NULL)
+    return FALSE;
+  *keeps = hc_fitting_type_make (
+      type, device != NULL ? hc_fitting_type_find_device (type, device) : NULL, "new",
+      (HcPoint){ 0, 0 });
+  *values = *hc_fitting_get (*keeps);
+  return TRUE;
+}
+
+static gboolean
+nests_on_floor (const HcKind *kind)
+{
+  return kind->nests_on_floor && kind->at_lay_week > 0;
+}
+
+static gboolean
+nests_above (const HcKind *kind)
+{
+  return !kind->nests_on_floor && kind->at_lay_week > 0;
+}
+
+static gboolean
+dips_its_head (const HcKind *kind)
+{
+  return kind->head_deep_water;
+}
+
+static int
+count_birds (HcPlan *plan)
+{
+  HcParts *batches = hc_plan_get (plan)->batches;
+  int birds = 0;
+
+  for (guint i = 0; i < batches->len; i++)
+    birds += hc_batch_get (batches->pdata[i])->females;
+  return birds;
+}
+
+/* A row of boxes of the size the largest birds ask for: longer rows for more
+ * birds, as long as one fits. */
+static HcPlan *
+add_boxes (HcPlan *plan, HcBook *book, gboolean on_floor)
+{
+  HcSpotWish wish = { TRUE, TRUE, -1, 0 };
+  g_autoptr (HcFitting) keeps = NULL;
+  HcFittingValues box;
+  double box_mm;
+  double highest_mm = hc_house_figure (plan, book, "roost.bar-height", G_MAXDOUBLE)
+                      - hc_house_figure (plan, book, "roost.nest-below", 0);
+
+  if (!make (book, "nest_boxes", "long", NULL, &box, &keeps))
+    return NULL;
+  box.lined = TRUE;
+  box_mm = hc_house_figure (plan, book, "nests.box-width", box.width_mm / box.columns);
+  box.rows = 1;
+  box.depth_mm = hc_house_figure (plan, book, "nests.box-depth", box.depth_mm);
+  box.height_mm = hc_house_figure (plan, book, "nests.box-height", box.height_mm);
+  box.base_mm = on_floor ? 0
+                         : MAX (MIN (hc_house_figure (plan, book, "nests.height", box.base_mm),
+                                     highest_mm),
+                                0);
+  for (box.columns = CLAMP (count_birds (plan) / BIRDS_PER_COLUMN, 1, MOST_COLUMNS);
+       box.columns > 0; box.columns--)
+    {
+      HcPlan *more;
+
+      box.width_mm = box.columns * box_mm;
+      more = add_where_free (plan, HC_BARE_HOUSE_PEN, &wish, &box);
+      if (more != NULL)
+        return more;
+    }
+  return NULL;
+}
+
+HcPlan *
+hc_raise_nests (HcPlan *plan, HcBook *book)
+{
+  g_autoptr (HcPlan) above = NULL;
+  HcPlan *more = NULL;
+
+  if (hc_house_has (plan, book, nests_above))
+    above = add_boxes (plan, book, FALSE);
+  if (hc_house_has (plan, book, nests_on_floor))
+    more = add_boxes (above != NULL ? above : plan, book, TRUE);
+  return more != NULL ? more : g_steal_pointer (&above);
+}
+
+static HcPlan *
+add_one_of (HcPlan *plan, HcBook *book, const char *pen, const char *kind,
+            const char *const *wanted, const HcSpotWish *wish)
+{
+  for (guint i = 0; wanted[i] != NULL; i += 2)
+    {
+      g_autoptr (HcFitting) keeps = NULL;
+      HcFittingValues thing;
+      HcPlan *more = NULL;
+
+      if (make (book, kind, wanted[i], wanted[i + 1], &thing, &keeps))
+        more = add_where_free (plan, pen, wish, &thing);
+      if (more != NULL)
+        return more;
+    }
+  return NULL;
+}
+
+/* The first of these that there is a spot for: far from the other kind, then
+ * nearer to it, and out in the run only where the house has no spot at all. */
+static HcPlan *
+add_first_that_fits (HcPlan *plan, HcBook *book, const char *kind, const char *const *wanted,
+                     int away_from)
+{
+  static const char *const pens[] = { HC_BARE_HOUSE_PEN, HC_BARE_HOUSE_RUN };
+  double away_mm = hc_house_figure (plan, book, "feed.from-water", 0);
+  HcPlan *more = NULL;
+
+  for (guint i = 0; more == NULL && i < G_N_ELEMENTS (pens); i++)
+    for (guint nearer = 1; more == NULL && nearer <= 2; nearer++)
+      {
+        HcSpotWish wish = { FALSE, FALSE, away_from, away_mm / nearer };
+
+        more = add_one_of (plan, book, pens[i], kind, wanted, &wish);
+      }
+  return more;
+}
+
+HcPlan *
+hc_raise_feed (HcPlan *plan, HcBook *book)
+{
+  static const char *const large[] = { "round", "round-feeder-20", NULL };
+  static const char *const small[]
+      = { "round", "round-feeder-12", "round", "round-feeder-5", "long", "trough-500", NULL };
+
+  return add_first_that_fits (plan, book, "feeder",
+                              count_birds (plan) > MANY_BIRDS ? large : small,
+                              HC_FITTING_DRINKER);
+}
+
+HcPlan *
+hc_raise_water (HcPlan *plan, HcBook *book)
+{
+  static const char *const deep[] = { "long", "tub-waterfowl", NULL };
+  static const char *const warm[] = { "round", "fount-10-heated", "round", "fount-5", NULL };
+  static const char *const plain[] = { "round", "fount-10", "round", "fount-5", NULL };
+  gboolean frost = hc_plan_get_site (plan)->coldest_night_c < 0;
+
+  return add_first_that_fits (plan, book, "drinker",
+                              hc_house_has (plan, book, dips_its_head) ? deep
+                              : frost                                  ? warm
+                                                                       : plain,
+                              HC_FITTING_FEEDER);
+}

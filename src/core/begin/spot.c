@@ -1,0 +1,216 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A free spot for a thing in a pen. */
+#include "config.h"
+
+#include "begin/spot.h"
+
+#include "base/box.h"
+
+#include <math.h>
+
+/* Spots tried lie this far apart; things stand this far from each other and
+ * from walls they do not lean on. */
+#define STEP_MM 50.0
+#define MOST_STEPS 60
+#define GAP_MM 60.0
+#define SLACK_MM 5.0
+#define BEFORE_DOOR_MM 700.0
+#define BEFORE_POP_HOLE_MM 350.0
+
+static HcBox
+box_of (const HcFittingValues *thing)
+{
+  gboolean sideways = ((int) (thing->turn_deg / 90 + 0.5)) % 2 == 1;
+  double width_mm = sideways ? thing->depth_mm : thing->width_mm;
+  double depth_mm = sideways ? thing->width_mm : thing->depth_mm;
+
+  return (HcBox){ thing->x_mm - width_mm / 2, thing->y_mm - depth_mm / 2, width_mm, depth_mm };
+}
+
+static gboolean
+boxes_overlap (HcBox a, HcBox b)
+{
+  return a.x_mm < b.x_mm + b.width_mm && b.x_mm < a.x_mm + a.width_mm
+         && a.y_mm < b.y_mm + b.depth_mm && b.y_mm < a.y_mm + a.depth_mm;
+}
+
+/* The floor in front of an opening birds or keepers go through stays free. */
+static HcBox
+box_before (const HcLayout *layout, const HcOpeningValues *opening)
+{
+  double reach_mm
+      = opening->kind == HC_OPENING_KEEPER_DOOR ? BEFORE_DOOR_MM : BEFORE_POP_HOLE_MM;
+  HcWall *wall = hc_layout_get_wall (layout, opening->wall);
+  HcPoint from, to, way, at;
+
+  if (wall == NULL || !hc_layout_get_wall_line (layout, wall, &from, &to))
+    return hc_box_empty ();
+  way = hc_point_unit (hc_point_subtract (to, from));
+  at = hc_point_add (from, hc_point_scale (way, opening->along_mm));
+  return (HcBox){ at.x_mm - ABS (way.x_mm) * opening->width_mm / 2 - ABS (way.y_mm) * reach_mm,
+                  at.y_mm - ABS (way.y_mm) * opening->width_mm / 2 - ABS (way.x_mm) * reach_mm,
+                  ABS (way.x_mm) * opening->width_mm + 2 * ABS (way.y_mm) * reach_mm,
+                  ABS (way.y_mm) * opening->width_mm + 2 * ABS (way.x_mm) * reach_mm };
+}
+
+static gboolean
+is_clear (const HcLayout *layout, const HcPen *pen, HcBox box)
+{
+  HcParts *fittings = hc_pen_get (pen)->fittings;
+  HcParts *openings = hc_layout_get (layout)->openings;
+
+  for (guint i = 0; i < fittings->len; i++)
+    if (boxes_overlap (box, hc_box_grow (box_of (hc_fitting_get (fittings->pdata[i])), GAP_MM)))
+      return FALSE;
+  for (guint i = 0; i < openings->len; i++)
+    {
+      const HcOpeningValues *opening = hc_opening_get (openings->pdata[i]);
+
+      if ((opening->kind == HC_OPENING_KEEPER_DOOR || opening->kind == HC_OPENING_POP_HOLE)
+          && boxes_overlap (box, box_before (layout, opening)))
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static gboolean
+is_away (const HcPen *pen, const HcSpotWish *wish, HcBox box)
+{
+  HcParts *fittings = hc_pen_get (pen)->fittings;
+
+  for (guint i = 0; wish->away_from >= 0 && i < fittings->len; i++)
+    {
+      const HcFittingValues *other = hc_fitting_get (fittings->pdata[i]);
+
+      if (other->kind == wish->away_from
+          && hc_box_distance (box, box_of (other)) < wish->away_mm + SLACK_MM)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+typedef struct
+{
+  const HcLayout *layout;
+  const HcPen *pen;
+  const HcSpotWish *wish;
+  HcBox inside;
+} Search;
+
+static gboolean
+fits_at (const Search *search, HcFittingValues *thing, double x_mm, double y_mm, double turn_deg)
+{
+  HcBox box;
+
+  thing->x_mm = x_mm;
+  thing->y_mm = y_mm;
+  thing->turn_deg = turn_deg;
+  box = box_of (thing);
+  return box.x_mm >= search->inside.x_mm - 0.001 && box.y_mm >= search->inside.y_mm - 0.001
+         && box.x_mm + box.width_mm <= search->inside.x_mm + search->inside.width_mm + 0.001
+         && box.y_mm + box.depth_mm <= search->inside.y_mm + search->inside.depth_mm + 0.001
+         && is_clear (search->layout, search->pen, box)
+         && is_away (search->pen, search->wish, box);
+}
+
+/* Along one wall, its back to it: 0 north, 1 east, 2 south, 3 west. */
+static gboolean
+try_wall (const Search *search, HcFittingValues *thing, int wall)
+{
+  const HcBox *in = &search->inside;
+  gboolean along_x = wall == 0 || wall == 2;
+  double length_mm = along_x ? in->width_mm : in->depth_mm;
+  double out_mm = thing->depth_mm / 2;
+
+  for (double at = thing->width_mm / 2; at <= length_mm - thing->width_mm / 2; at += STEP_MM)
+    {
+      double x = along_x      ? in->x_mm + at
+                 : wall == 1 ? in->x_mm + in->width_mm - out_mm
+                              : in->x_mm + out_mm;
+      double y = !along_x     ? in->y_mm + at
+                 : wall == 2 ? in->y_mm + in->depth_mm - out_mm
+                              : in->y_mm + out_mm;
+
+      if (fits_at (search, thing, x, y, 90 * wall))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* The longest walk from a corner to the nearest of such things. */
+static double
+longest_walk_mm (const Search *search, const HcFittingValues *thing)
+{
+  const HcBox *in = &search->inside;
+  HcParts *fittings = hc_pen_get (search->pen)->fittings;
+  double longest_mm = 0;
+
+  for (guint corner = 0; corner < 4; corner++)
+    {
+      HcPoint at = { in->x_mm + in->width_mm * (corner & 1),
+                     in->y_mm + in->depth_mm * (corner >> 1) };
+      double nearest_mm = hc_point_distance (at, (HcPoint){ thing->x_mm, thing->y_mm });
+
+      for (guint i = 0; i < fittings->len; i++)
+        {
+          const HcFittingValues *other = hc_fitting_get (fittings->pdata[i]);
+
+          if (other->kind == thing->kind)
+            nearest_mm = MIN (nearest_mm, hc_point_distance (
+                                              at, (HcPoint){ other->x_mm, other->y_mm }));
+        }
+      longest_mm = MAX (longest_mm, nearest_mm);
+    }
+  return longest_mm;
+}
+
+/* Anywhere on the floor, where the longest walk to such a thing is shortest. */
+static gboolean
+try_floor (const Search *search, HcFittingValues *thing)
+{
+  const HcBox *in = &search->inside;
+  double step_mm = MAX (STEP_MM, sqrt (in->width_mm * in->depth_mm) / MOST_STEPS);
+  double shortest_mm = G_MAXDOUBLE;
+  HcFittingValues best = *thing;
+
+  for (double y = in->y_mm + thing->depth_mm / 2 + GAP_MM;
+       y < in->y_mm + in->depth_mm - thing->depth_mm / 2; y += step_mm)
+    for (double x = in->x_mm + thing->width_mm / 2 + GAP_MM;
+         x < in->x_mm + in->width_mm - thing->width_mm / 2; x += step_mm)
+      if (fits_at (search, thing, x, y, 0)
+          && longest_walk_mm (search, thing) < shortest_mm - 1)
+        {
+          shortest_mm = longest_walk_mm (search, thing);
+          best = *thing;
+        }
+  *thing = best;
+  return shortest_mm < G_MAXDOUBLE;
+}
+
+/**
+ * hc_find_spot: (skip)
+ * @layout: a layout
+ * @pen: a pen of it with walls along x and y
+ * @wish: where it wants to be
+ * @thing: (inout): the thing; its place and turn are set
+ *
+ * Returns: whether there is a spot for it
+ */
+gboolean
+hc_find_spot (const HcLayout *layout, const HcPen *pen, const HcSpotWish *wish,
+              HcFittingValues *thing)
+{
+  static const int order[] = { 3, 2, 1, 0 };
+  g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pen);
+  Search search = { layout, pen, wish,
+                    hc_box_around ((const HcPoint *) ring->data, ring->len) };
+
+  if (!wish->along_walls)
+    return try_floor (&search, thing);
+  for (guint i = 0; i < G_N_ELEMENTS (order); i++)
+    if (!(wish->not_north && order[i] == 0) && try_wall (&search, thing, order[i]))
+      return TRUE;
+  return FALSE;
+}
