@@ -184,6 +184,13 @@ hc_floor_item_tell (HcFloorItem *self, const char *label, const char *descriptio
                                   description != NULL ? description : "", -1);
 }
 
+/* A door swings out as far as it is wide. */
+static float
+margin_of (HcFloorItem *self, float width)
+{
+  return (float) MARGIN_PX + (self->kind == HC_ITEM_OPENING ? width : 0);
+}
+
 static void
 hc_floor_item_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
@@ -191,11 +198,11 @@ hc_floor_item_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   double scale = hc_floor_get_sight (self->floor)->scale;
   float width = (float) gtk_widget_get_width (widget);
   float depth = (float) gtk_widget_get_height (widget);
+  float margin = margin_of (self, width);
   graphene_rect_t bounds;
   HcInk ink = { 0 };
 
-  graphene_rect_init (&bounds, (float) -MARGIN_PX, (float) -MARGIN_PX,
-                      width + 2 * (float) MARGIN_PX, depth + 2 * (float) MARGIN_PX);
+  graphene_rect_init (&bounds, -margin, -margin, width + 2 * margin, depth + 2 * margin);
   ink.cr = gtk_snapshot_append_cairo (snapshot, &bounds);
   cairo_translate (ink.cr, width / 2, depth / 2);
   cairo_scale (ink.cr, scale, scale);
