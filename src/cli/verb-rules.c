@@ -9,6 +9,7 @@
 #include "cli/json-writer.h"
 #include "flock/own-standard.h"
 #include "words/figure-words.h"
+#include "words/words.h"
 
 #include <glib/gi18n.h>
 
@@ -93,22 +94,18 @@ write_json (HcStandard *rules, GString *out)
 }
 
 static void
-tell_level (GString *out, const char *label, char *words)
-{
-  if (words != NULL)
-    g_string_append_printf (out, "  %s: %s\n", label, words);
-  g_free (words);
-}
-
-static void
 tell_figure (const HcFigure *figure, gconstpointer item, LevelWords words, GString *out)
 {
   g_autofree char *source = hc_figure_words_source (figure);
 
-  g_string_append_printf (out, "\n%s\n", figure->id);
-  tell_level (out, _("least"), words (item, HC_LEVEL_TIGHT));
-  tell_level (out, _("good"), words (item, HC_LEVEL_GOOD));
-  tell_level (out, _("plenty"), words (item, HC_LEVEL_PLENTY));
+  g_string_append_printf (out, "\n%s (%s)\n", hc_figure_words_measure (figure), figure->id);
+  for (HcLevel level = HC_LEVEL_TIGHT; level <= HC_LEVEL_PLENTY; level++)
+    {
+      g_autofree char *asked = words (item, level);
+
+      if (asked != NULL)
+        g_string_append_printf (out, "  %s: %s\n", hc_words_level (level), asked);
+    }
   g_string_append_printf (out, "  %s\n", source);
   if (figure->note != NULL)
     g_string_append_printf (out, "  %s\n", hc_figure_get_note (figure));

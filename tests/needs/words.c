@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "house.h"
+#include "words/figure-words.h"
 #include "words/words.h"
 
 static void
@@ -60,6 +61,31 @@ test_every_finding_has_a_sentence (void)
   while (g_hash_table_iter_next (&iter, &code, NULL))
     if (!hc_words_has_finding (code))
       g_error ("no sentence for %s", (char *) code);
+}
+
+static void
+assert_in_words (const HcFigure *figure)
+{
+  if (g_str_equal (hc_figure_words_measure (figure), figure->name))
+    g_error ("no words for %s", figure->name);
+}
+
+static void
+test_every_figure_says_what_it_measures (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (HcBook) book = hc_book_load_default (&error);
+
+  g_assert_no_error (error);
+  for (guint i = 0; i < hc_book_get_n_standards (book); i++)
+    {
+      HcStandard *rules = hc_book_get_standard_at (book, i);
+
+      for (guint j = 0; j < hc_standard_get_n_limits (rules); j++)
+        assert_in_words (&hc_standard_get_limit (rules, j)->figure);
+      for (guint j = 0; j < hc_standard_get_n_demands (rules); j++)
+        assert_in_words (&hc_standard_get_demand (rules, j)->figure);
+    }
 }
 
 static void
@@ -157,6 +183,8 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/words/every-finding-has-a-sentence", test_every_finding_has_a_sentence);
+  g_test_add_func ("/words/every-figure-says-what-it-measures",
+                   test_every_figure_says_what_it_measures);
   g_test_add_func ("/words/birds-come-before-measures", test_birds_come_before_measures);
   g_test_add_func ("/words/offers-round-down-and-asks-round-up",
                    test_offers_round_down_and_asks_round_up);

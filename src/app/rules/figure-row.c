@@ -74,14 +74,6 @@ hc_figure_row_get_heading (HcFigureRow *self)
 }
 
 static char *
-say_what (const HcFigure *figure)
-{
-  const char *dot = strchr (figure->name, '.');
-
-  return g_strdelimit (g_strdup (dot != NULL ? dot + 1 : figure->name), "-_.", ' ');
-}
-
-static char *
 say_who (const HcFigure *figure, HcBook *book)
 {
   GString *text = g_string_new (NULL);
@@ -104,7 +96,6 @@ say_who (const HcFigure *figure, HcBook *book)
 static char *
 say_levels (const HcLimit *limit, const HcDemand *demand)
 {
-  static const char *const names[] = { N_ ("least"), N_ ("good"), N_ ("plenty") };
   gboolean bounds_above = limit != NULL && limit->direction == HC_DIRECTION_AT_MOST;
   GString *text = g_string_new (NULL);
 
@@ -117,7 +108,7 @@ say_levels (const HcLimit *limit, const HcDemand *demand)
 
       if (amount != NULL && stated & (1u << level))
         g_string_append_printf (text, "%s%s %s", text->len > 0 ? " · " : "",
-                                bounds_above && i == 0 ? _("at most") : _(names[i]), amount);
+                                bounds_above && i == 0 ? _("at most") : hc_words_level (level), amount);
     }
   return g_string_free (text, FALSE);
 }
@@ -286,7 +277,6 @@ hc_figure_row_new (HcBook *book, HcStandard *from, const HcLimit *limit, const H
 {
   HcFigureRow *self = g_object_new (HC_TYPE_FIGURE_ROW, NULL);
   const HcFigure *figure = limit != NULL ? &limit->figure : &demand->figure;
-  g_autofree char *what = say_what (figure);
   g_autofree char *who = say_who (figure, book);
   g_autofree char *levels = say_levels (limit, demand);
   g_autofree char *source = say_source (from, figure);
@@ -295,7 +285,7 @@ hc_figure_row_new (HcBook *book, HcStandard *from, const HcLimit *limit, const H
   self->from = hc_standard_ref (from);
   self->figure = figure;
   self->heading = heading_of (figure);
-  hc_set_text (self->what, what);
+  hc_set_text (self->what, hc_figure_words_measure (figure));
   hc_set_text (self->who, who);
   hc_set_text (self->levels, levels);
   hc_set_text (self->source, source);

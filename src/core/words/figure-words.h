@@ -8,6 +8,7 @@
 
 G_BEGIN_DECLS
 
+const char *hc_figure_words_measure (const HcFigure *figure);
 char *hc_figure_words_unit (HcFigureUnit unit) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_figure_words_limit (const HcLimit *limit, HcLevel level) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_figure_words_demand (const HcDemand *demand, HcLevel level) G_GNUC_WARN_UNUSED_RESULT;
