@@ -13,6 +13,9 @@ ages (const HcBody *body)
 {
   if (body->age_weeks >= body->kind->grown_week)
     return g_strdup ("");
+  if (body->age_weeks == 0)
+    /* Translators: comes after birds: "15 medium layers, under a week old". */
+    return g_strdup (_(", under a week old"));
   return g_strdup_printf (
       /* Translators: comes after birds: "15 medium layers, 3 weeks old". */
       ngettext (", %d week old", ", %d weeks old", (gulong) body->age_weeks), body->age_weeks);

@@ -88,6 +88,17 @@ write_json (const HcCall *call, const HcCheck *check, GString *out)
   hc_json_close (&json, '}');
 }
 
+/* Where all are served and yet it is too little, birds are not what falls
+ * short: the count would only puzzle. */
+static gboolean
+count_tells (const HcCheck *check, const HcNeed *need)
+{
+  return need->sort == HC_NEED_COUNTING
+         && (hc_check_get_need_level (check, need->id) > HC_LEVEL_SHORT
+             || hc_check_get_served (check, need->id, HC_LEVEL_TIGHT)
+                    < hc_check_get_birds (check, need->id));
+}
+
 static void
 tell_need (const HcCheck *check, const HcNeed *need, GString *out)
 {
@@ -95,7 +106,7 @@ tell_need (const HcCheck *check, const HcNeed *need, GString *out)
 
   g_string_append_printf (out, "  %s: %s", g_dgettext (GETTEXT_PACKAGE, need->title),
                           hc_words_need_level (need->id, level));
-  if (need->sort == HC_NEED_COUNTING)
+  if (count_tells (check, need))
     g_string_append_printf (
         /* Translators: birds served of birds there. */
         out, _(" (%d of %d)"),

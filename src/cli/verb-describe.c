@@ -92,7 +92,7 @@ tell_plan (const HcCall *call, GString *out)
       /* Translators: a day, then a number of birds. */
       out, ngettext ("On %s there is %d bird.", "On %s there are %d birds.", (gulong) birds),
       day, birds);
-  g_string_append_printf (out, " %s\n", headline);
+  g_string_append_printf (out, " %s.\n", headline);
   g_string_append_printf (
       out, ngettext ("The plan has %u pen.", "The plan has %u pens and runs.", pens->len),
       pens->len);
