@@ -10,6 +10,7 @@
 #include "base/free-standing.h"
 
 #include "base/convex.h"
+#include "base/nearby.h"
 #include "base/ring.h"
 #include "base/shape-private.h"
 #include "base/shape-relate.h"
@@ -43,22 +44,32 @@ stands_off_walls (HcShape *outline,
   return hc_shape_contains (outline, shape);
 }
 
-/* No reach of another thing meets its own, and none of a wall. */
 static gboolean
-stands_free (HcShape *outline,
-             HcShape *const *footprints,
-             guint n_footprints,
-             guint footprint,
-             double reach_mm)
+touches_any (HcShape *const *footprints,
+             const GArray *near,
+             guint footprint)
 {
-  HcBox around
-      = hc_box_grow (hc_shape_get_bounds (footprints[footprint]), 2 * reach_mm);
+  HcBox own = hc_shape_get_bounds (footprints[footprint]);
+
+  for (guint i = 0; i < near->len; i++)
+    {
+      guint other = g_array_index (near, guint, i);
+
+      if (other != footprint && hc_box_touches (own, hc_shape_get_bounds (footprints[other])))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static HcNearby *
+lay_out (HcShape *const *footprints,
+         guint n_footprints)
+{
+  g_autofree HcBox *boxes = g_new (HcBox, n_footprints + 1);
 
   for (guint i = 0; i < n_footprints; i++)
-    if (i != footprint && hc_box_touches (around, hc_shape_get_bounds (footprints[i])))
-      return FALSE;
-  return hc_shape_is_convex (footprints[footprint])
-         && has_blunt_corners (footprints[footprint]) && stands_off_walls (outline, around);
+    boxes[i] = hc_shape_get_bounds (footprints[i]);
+  return hc_nearby_new (boxes, n_footprints);
 }
 
 /**
@@ -67,8 +78,10 @@ stands_free (HcShape *outline,
  * @footprints: (array length=n_footprints): what stands on it
  * @n_footprints: how many
  * @reach_mm: how far an edge or corner moves when the floor is made narrower
- * @free_standing: (element-type HcShape): receives those that stand free
- * @others: (element-type HcShape): receives the others
+ * @free_standing: (element-type HcShape): receives those whose reach meets no
+ *   other's and no wall's
+ * @alone: (element-type HcShape): receives others that touch no other
+ * @together: (element-type HcShape): receives those that may touch another
  */
 void
 hc_free_standing_sort (HcShape *outline,
@@ -76,60 +89,80 @@ hc_free_standing_sort (HcShape *outline,
                        guint n_footprints,
                        double reach_mm,
                        GPtrArray *free_standing,
-                       GPtrArray *others)
+                       GPtrArray *alone,
+                       GPtrArray *together)
 {
+  g_autoptr (HcNearby) nearby = lay_out (footprints, n_footprints);
+
   for (guint i = 0; i < n_footprints; i++)
-    g_ptr_array_add (stands_free (outline, footprints, n_footprints, i, reach_mm)
-                         ? free_standing
-                         : others,
-                     footprints[i]);
+    {
+      HcBox around = hc_box_grow (hc_shape_get_bounds (footprints[i]), 2 * reach_mm);
+      g_autoptr (GArray) near = hc_nearby_find (nearby, around);
+
+      if (touches_any (footprints, near, i))
+        g_ptr_array_add (together, footprints[i]);
+      else if (near->len == 1 && hc_shape_is_convex (footprints[i])
+               && has_blunt_corners (footprints[i]) && stands_off_walls (outline, around))
+        g_ptr_array_add (free_standing, footprints[i]);
+      else
+        g_ptr_array_add (alone, footprints[i]);
+    }
 }
 
-static gboolean
-is_in_part (const HcShape *floor,
+/* The part @p lies in: within its outside and in none of its holes. */
+static guint
+find_part (const HcShape *floor,
+           HcPoint p)
+{
+  guint part = floor->n_parts;
+
+  for (guint i = 0; i < floor->n_rings; i++)
+    {
+      const HcShapeRing *ring = &floor->rings[i];
+      gboolean is_outside = i == 0 || floor->rings[i - 1].part != ring->part;
+
+      if ((is_outside || part == ring->part)
+          && hc_ring_contains_point (floor->points + ring->start, ring->n_points, p))
+        part = is_outside ? ring->part : floor->n_parts;
+    }
+  return part;
+}
+
+static void
+add_things (HcShapeBuilder *builder,
             guint part,
-            HcPoint p)
+            GPtrArray *free_standing,
+            const guint *parts)
 {
-  for (guint ring = 0; ring < hc_shape_get_n_rings (floor, part); ring++)
-    {
-      guint n;
-      const HcPoint *points = hc_shape_get_ring (floor, part, ring, &n);
-
-      if (hc_ring_contains_point (points, n, p) != (ring == 0))
-        return FALSE;
-    }
-  return TRUE;
-}
-
-static void
-add_ring (HcShapeBuilder *builder,
-          const HcShape *shape,
-          guint part,
-          guint ring)
-{
-  guint n;
-  const HcPoint *points = hc_shape_get_ring (shape, part, ring, &n);
-
-  hc_shape_builder_add_ring (builder, points, n);
-}
-
-static void
-add_part (HcShapeBuilder *builder,
-          const HcShape *floor,
-          guint part,
-          GPtrArray *free_standing)
-{
-  hc_shape_builder_begin_part (builder);
-  for (guint ring = 0; ring < hc_shape_get_n_rings (floor, part); ring++)
-    add_ring (builder, floor, part, ring);
   for (guint i = 0; i < free_standing->len; i++)
-    {
-      guint n;
-      const HcPoint *corners = hc_shape_get_ring (free_standing->pdata[i], 0, 0, &n);
+    if (parts[i] == part)
+      {
+        guint n;
+        const HcPoint *corners = hc_shape_get_ring (free_standing->pdata[i], 0, 0, &n);
 
-      if (is_in_part (floor, part, corners[0]))
-        add_ring (builder, free_standing->pdata[i], 0, 0);
+        hc_shape_builder_add_ring (builder, corners, n);
+      }
+}
+
+static HcShape *
+add_holes (const HcShape *floor,
+           GPtrArray *free_standing,
+           const guint *parts)
+{
+  HcShapeBuilder builder;
+
+  hc_shape_builder_init (&builder);
+  for (guint i = 0; i < floor->n_rings; i++)
+    {
+      const HcShapeRing *ring = &floor->rings[i];
+
+      if (i == 0 || floor->rings[i - 1].part != ring->part)
+        hc_shape_builder_begin_part (&builder);
+      hc_shape_builder_add_ring (&builder, floor->points + ring->start, ring->n_points);
+      if (i + 1 == floor->n_rings || floor->rings[i + 1].part != ring->part)
+        add_things (&builder, ring->part, free_standing, parts);
     }
+  return hc_shape_builder_end (&builder);
 }
 
 /**
@@ -143,12 +176,15 @@ HcShape *
 hc_free_standing_cut_out (HcShape *floor,
                           GPtrArray *free_standing)
 {
-  HcShapeBuilder builder;
+  g_autofree guint *parts = g_new0 (guint, free_standing->len + 1);
 
   if (free_standing->len == 0)
     return hc_shape_ref (floor);
-  hc_shape_builder_init (&builder);
-  for (guint part = 0; part < hc_shape_get_n_parts (floor); part++)
-    add_part (&builder, floor, part, free_standing);
-  return hc_shape_builder_end (&builder);
+  for (guint i = 0; i < free_standing->len && floor->n_parts > 1; i++)
+    {
+      guint n;
+
+      parts[i] = find_part (floor, *hc_shape_get_ring (free_standing->pdata[i], 0, 0, &n));
+    }
+  return add_holes (floor, free_standing, parts);
 }

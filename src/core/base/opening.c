@@ -81,25 +81,7 @@ hc_shape_opening (HcShape *self,
   return hc_shape_free_floor (self, NULL, 0, least_width_mm);
 }
 
-/* Sorts the footprints into those that may touch another and those that stand
- * alone: only the former need joining, which costs most. */
-static void
-sort_out (HcShape *const *footprints,
-          guint n_footprints,
-          GPtrArray *alone,
-          GPtrArray *together)
-{
-  for (guint i = 0; i < n_footprints; i++)
-    {
-      HcBox bounds = hc_shape_get_bounds (footprints[i]);
-      gboolean touches = FALSE;
-
-      for (guint j = 0; j < n_footprints && !touches; j++)
-        touches = j != i && hc_box_touches (bounds, hc_shape_get_bounds (footprints[j]));
-      g_ptr_array_add (touches ? together : alone, footprints[i]);
-    }
-}
-
+/* Only footprints that may touch each other need joining, which costs most. */
 static GEOSGeometry *
 take_off (GEOSGeometry *floor,
           GPtrArray *footprints,
@@ -137,7 +119,6 @@ hc_shape_free_floor (HcShape *outline,
 {
   double reach_mm = CORNER_REACH * half_width_mm (least_width_mm) + MEETING_MM;
   g_autoptr (GPtrArray) free_standing = g_ptr_array_new ();
-  g_autoptr (GPtrArray) others = g_ptr_array_new ();
   g_autoptr (GPtrArray) alone = g_ptr_array_new ();
   g_autoptr (GPtrArray) together = g_ptr_array_new ();
   g_autoptr (GEOSGeometry) floor = NULL;
@@ -145,8 +126,8 @@ hc_shape_free_floor (HcShape *outline,
 
   g_return_val_if_fail (outline != NULL, NULL);
 
-  hc_free_standing_sort (outline, footprints, n_footprints, reach_mm, free_standing, others);
-  sort_out ((HcShape **) others->pdata, others->len, alone, together);
+  hc_free_standing_sort (outline, footprints, n_footprints, reach_mm, free_standing, alone,
+                         together);
   floor = take_off (hc_geos_from_shape (outline), alone, FALSE);
   floor = take_off (g_steal_pointer (&floor), together, TRUE);
   opened = open_floor (floor, least_width_mm);

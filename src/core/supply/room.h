@@ -4,9 +4,9 @@
  * A pen as birds find it: its inside, what stands in it, its openings. */
 #pragma once
 
+#include "base/nearby.h"
 #include "base/shape.h"
 #include "plan/layout.h"
-#include "supply/nearby.h"
 
 G_BEGIN_DECLS
 

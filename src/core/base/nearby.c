@@ -4,7 +4,7 @@
  * Boxes sorted into square cells about as many as there are boxes. */
 #include "config.h"
 
-#include "supply/nearby.h"
+#include "base/nearby.h"
 
 #include <math.h>
 
