@@ -108,7 +108,8 @@ say_levels (const HcLimit *limit, const HcDemand *demand)
 
       if (amount != NULL && stated & (1u << level))
         g_string_append_printf (text, "%s%s %s", text->len > 0 ? " · " : "",
-                                bounds_above && i == 0 ? _("at most") : hc_words_level (level), amount);
+                                bounds_above && i == 0 ? _("at most") : hc_words_level (level),
+                                amount);
     }
   return g_string_free (text, FALSE);
 }
