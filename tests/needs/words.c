@@ -110,7 +110,7 @@ test_birds_come_before_measures (void)
   source = hc_words_finding_source (finding);
   todo = hc_words_finding_todo (check, finding, HC_UNITS_METRIC);
   g_assert_cmpstr (text, ==, "4 hens have nowhere to sleep");
-  g_assert_cmpstr (detail, ==, "There is 3.6 m; 4.32 m is asked for.");
+  g_assert_cmpstr (detail, ==, "3.6 m now; 4.32 m asked for.");
   g_assert_cmpstr (todo, ==, "Lengthen the bars, or add one more.");
   g_assert_true (g_str_has_prefix (source, "Home flock, cold country: "));
   house_clear (&house);

@@ -52,24 +52,13 @@ counts_birds (HcNeedRow *self)
   return hc_need_get (self->need)->sort == HC_NEED_COUNTING;
 }
 
-/* Right or wrong is all there is to say where nothing is counted. */
-static const char *
-word_for (HcNeedRow *self, HcLevel level)
-{
-  if (counts_birds (self))
-    return hc_words_level (level);
-  if (level == HC_LEVEL_SHORT)
-    return _("wrong");
-  return level == HC_LEVEL_TIGHT ? _("could be better") : _("right");
-}
-
-/* What is right is no more than right. */
+/* What is judged over the whole plan is no more than right. */
 static HcLevel
 level_of (HcNeedRow *self, const HcCheck *check)
 {
   HcLevel level = hc_check_get_need_level (check, self->need);
 
-  return counts_birds (self) ? level : MIN (level, HC_LEVEL_GOOD);
+  return hc_need_get (self->need)->scope == HC_SCOPE_LAYOUT ? MIN (level, HC_LEVEL_GOOD) : level;
 }
 
 static void
@@ -77,7 +66,7 @@ show_level (HcNeedRow *self, HcLevel level)
 {
   static const char *const classes[] = { "hc-short", "hc-tight", "hc-good", "hc-plenty" };
 
-  hc_set_text (self->word, word_for (self, level));
+  hc_set_text (self->word, hc_words_need_level (self->need, level));
   hc_mark_set_level (self->mark, level);
   if (self->level == level && gtk_widget_has_css_class (GTK_WIDGET (self), classes[level]))
     return;

@@ -103,7 +103,7 @@ fail (const char *reason,
       GError **error)
 {
   g_set_error (error, HC_ERROR, HC_ERROR_SAVE,
-               _("Unsaved work could not be put by: %s. Save the plan soon."), reason);
+               _("Unsaved work could not be kept safe: %s. Save the plan soon."), reason);
   return FALSE;
 }
 

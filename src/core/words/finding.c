@@ -166,7 +166,7 @@ usual_detail (const HcFinding *finding)
     return _("{have} of {want} find a place.");
   if (finding->figure != NULL && bounds_from_above (finding))
     return _("It is {have}; at most {want} is asked for.");
-  return _("There is {have}; {want} is asked for.");
+  return _("{have} now; {want} asked for.");
 }
 
 /**

@@ -110,7 +110,7 @@ hc_words_more (const HcLadder *ladder)
   if (most == G_MAXINT64)
     return g_strdup (_("room for any number"));
   if (most < 0)
-    return g_strdup_printf (_("none: %s is short already"),
+    return g_strdup_printf (_("none: “%s” is short already"),
                             hc_words_need_title (hc_ladder_get_rung (ladder, 0)->need));
   if (more < 0)
     return g_strdup_printf (ngettext ("%d too many", "%d too many", (gulong) -more),
