@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "app/rules/figure-row.h"
+#include "app/rules/own-figure-editor.h"
 #include "app/rules/rules-window.h"
 #include "app/window/strip.h"
 #include "panel-test.h"
@@ -55,6 +56,13 @@ lists_every_figure_of_the_rules (PanelFixture *fixture, gconstpointer data)
                     hc_standard_get_n_limits (standard) + hc_standard_get_n_demands (standard));
 }
 
+static GtkWidget *
+editor_of (HcFigureRow *row)
+{
+  hc_figure_row_open (row);
+  return find_widget (GTK_WIDGET (row), HC_TYPE_OWN_FIGURE_EDITOR, 0);
+}
+
 static void
 an_own_figure_is_set_and_undone (PanelFixture *fixture, gconstpointer data)
 {
@@ -73,7 +81,7 @@ an_own_figure_is_taken_back (PanelFixture *fixture, gconstpointer data)
   HcFigureRow *row = first_row ();
 
   g_signal_emit_by_name (row, "set", 2.5, "a windy place");
-  g_assert_true (gtk_widget_activate_action (GTK_WIDGET (row), "figure.unset", NULL));
+  g_assert_true (gtk_widget_activate_action (editor_of (row), "own.unset", NULL));
   g_assert_null (own_figure (fixture, row));
 }
 
@@ -81,14 +89,15 @@ static void
 what_is_no_number_is_not_set (PanelFixture *fixture, gconstpointer data)
 {
   HcFigureRow *row = first_row ();
-  GtkWidget *value = find_widget (GTK_WIDGET (row), GTK_TYPE_ENTRY, 0);
+  GtkWidget *editor = editor_of (row);
+  GtkWidget *value = find_widget (editor, GTK_TYPE_ENTRY, 0);
 
   gtk_editable_set_text (GTK_EDITABLE (value), "lots");
-  gtk_widget_activate_action (GTK_WIDGET (row), "figure.set", NULL);
+  gtk_widget_activate_action (editor, "own.set", NULL);
   g_assert_null (own_figure (fixture, row));
   g_assert_true (gtk_widget_has_css_class (value, "error"));
   gtk_editable_set_text (GTK_EDITABLE (value), "2,5");
-  gtk_widget_activate_action (GTK_WIDGET (row), "figure.set", NULL);
+  gtk_widget_activate_action (editor, "own.set", NULL);
   g_assert_cmpfloat (hc_own_figure_get (own_figure (fixture, row))->value, ==, 2.5);
   g_assert_false (gtk_widget_has_css_class (value, "error"));
 }

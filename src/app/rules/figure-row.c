@@ -7,6 +7,7 @@
 #include "app/rules/figure-row.h"
 
 #include "app/needs/set-text.h"
+#include "app/rules/own-figure-editor.h"
 
 #include "words/figure-words.h"
 #include "words/words.h"
@@ -24,11 +25,10 @@ struct _HcFigureRow
   GtkLabel *source;
   GtkLabel *note;
   GtkToggleButton *change;
-  GtkEntry *value;
-  GtkLabel *unit;
-  GtkEntry *reason;
-  GtkWidget *take_back;
+  GtkRevealer *place;
+  HcOwnFigureEditor *editor;
 
+  HcOwnFigure *own_figure;
   HcStandard *from;
   const HcFigure *figure;
   const char *heading;
@@ -156,23 +156,15 @@ void
 hc_figure_row_show_own (HcFigureRow *self, HcOwnFigure *own)
 {
   g_autofree char *unit = hc_figure_words_unit (self->figure->unit);
-  g_autofree char *value = NULL;
   g_autofree char *sentence = NULL;
 
-  gtk_widget_set_visible (self->take_back, own != NULL);
   if (own != NULL)
-    {
-      value = g_strdup_printf ("%.10g", hc_own_figure_get (own)->value);
-      sentence = g_strdup_printf (_("My own: %s %s. %s"), value, unit,
-                                  hc_own_figure_get (own)->reason != NULL
-                                      ? hc_own_figure_get (own)->reason
-                                      : "");
-      gtk_editable_set_text (GTK_EDITABLE (self->value), value);
-      gtk_editable_set_text (GTK_EDITABLE (self->reason),
-                             hc_own_figure_get (own)->reason != NULL
-                                 ? hc_own_figure_get (own)->reason
-                                 : "");
-    }
+    sentence = g_strdup_printf (_("My own: %.10g %s. %s"), hc_own_figure_get (own)->value, unit,
+                                hc_own_figure_get (own)->reason);
+  g_clear_pointer (&self->own_figure, hc_own_figure_unref);
+  self->own_figure = own != NULL ? hc_own_figure_ref (own) : NULL;
+  if (self->editor != NULL)
+    hc_own_figure_editor_show (self->editor, own);
   hc_set_text (self->own, sentence);
 }
 
@@ -180,54 +172,45 @@ void
 hc_figure_row_open (HcFigureRow *self)
 {
   gtk_toggle_button_set_active (self->change, TRUE);
-  gtk_widget_grab_focus (GTK_WIDGET (self->value));
-}
-
-/* A comma or a point, as the keeper is used to. */
-static gboolean
-read_value (const char *text, double *value)
-{
-  g_autofree char *plain = g_strdelimit (g_strstrip (g_strdup (text)), ",", '.');
-  char *end;
-
-  *value = g_ascii_strtod (plain, &end);
-  return end != plain && *end == '\0' && *value >= 0 && *value < 1e9;
+  gtk_widget_grab_focus (GTK_WIDGET (self->editor));
 }
 
 static void
-set_own (HcFigureRow *self)
+own_set (HcFigureRow *self, double value, const char *reason)
 {
-  double value;
-
-  if (!read_value (gtk_editable_get_text (GTK_EDITABLE (self->value)), &value))
-    {
-      gtk_widget_add_css_class (GTK_WIDGET (self->value), "error");
-      gtk_widget_set_tooltip_text (GTK_WIDGET (self->value), _("Type a number, for example 0.3"));
-      gtk_widget_grab_focus (GTK_WIDGET (self->value));
-      return;
-    }
-  gtk_widget_remove_css_class (GTK_WIDGET (self->value), "error");
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self->value), NULL);
-  g_signal_emit (self, signals[SET], 0, value,
-                 gtk_editable_get_text (GTK_EDITABLE (self->reason)));
+  g_signal_emit (self, signals[SET], 0, value, reason);
 }
 
 static void
-set_own_action (GtkWidget *widget, const char *name, GVariant *parameter)
+own_unset (HcFigureRow *self)
 {
-  set_own (HC_FIGURE_ROW (widget));
+  g_signal_emit (self, signals[UNSET], 0);
 }
 
+/* Made when it is asked for: the rules have hundreds of figures, and few are
+ * changed. */
 static void
-unset_own (GtkWidget *widget, const char *name, GVariant *parameter)
+change_toggled (HcFigureRow *self)
 {
-  g_signal_emit (widget, signals[UNSET], 0);
+  g_autofree char *unit = NULL;
+
+  if (self->editor != NULL || !gtk_toggle_button_get_active (self->change))
+    return;
+  unit = hc_figure_words_unit (self->figure->unit);
+  self->editor = HC_OWN_FIGURE_EDITOR (hc_own_figure_editor_new (unit));
+  g_signal_connect_swapped (self->editor, "set", G_CALLBACK (own_set), self);
+  g_signal_connect_swapped (self->editor, "unset", G_CALLBACK (own_unset), self);
+  hc_own_figure_editor_show (self->editor, self->own_figure);
+  gtk_revealer_set_child (self->place, GTK_WIDGET (self->editor));
 }
 
 static void
 hc_figure_row_finalize (GObject *object)
 {
-  g_clear_pointer (&HC_FIGURE_ROW (object)->from, hc_standard_unref);
+  HcFigureRow *self = HC_FIGURE_ROW (object);
+
+  g_clear_pointer (&self->from, hc_standard_unref);
+  g_clear_pointer (&self->own_figure, hc_own_figure_unref);
   G_OBJECT_CLASS (hc_figure_row_parent_class)->finalize (object);
 }
 
@@ -241,8 +224,6 @@ hc_figure_row_class_init (HcFigureRowClass *klass)
                                NULL, G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_STRING);
   signals[UNSET] = g_signal_new ("unset", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
                                  NULL, NULL, G_TYPE_NONE, 0);
-  gtk_widget_class_install_action (widget_class, "figure.set", NULL, set_own_action);
-  gtk_widget_class_install_action (widget_class, "figure.unset", NULL, unset_own);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/figure-row.ui");
   gtk_widget_class_bind_template_child (widget_class, HcFigureRow, what);
   gtk_widget_class_bind_template_child (widget_class, HcFigureRow, who);
@@ -251,11 +232,8 @@ hc_figure_row_class_init (HcFigureRowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcFigureRow, source);
   gtk_widget_class_bind_template_child (widget_class, HcFigureRow, note);
   gtk_widget_class_bind_template_child (widget_class, HcFigureRow, change);
-  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, value);
-  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, unit);
-  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, reason);
-  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, take_back);
-  gtk_widget_class_bind_template_callback (widget_class, set_own);
+  gtk_widget_class_bind_template_child (widget_class, HcFigureRow, place);
+  gtk_widget_class_bind_template_callback (widget_class, change_toggled);
 }
 
 static void
@@ -281,7 +259,6 @@ hc_figure_row_new (HcBook *book, HcStandard *from, const HcLimit *limit, const H
   g_autofree char *who = say_who (figure, book);
   g_autofree char *levels = say_levels (limit, demand);
   g_autofree char *source = say_source (from, figure);
-  g_autofree char *unit = hc_figure_words_unit (figure->unit);
 
   self->from = hc_standard_ref (from);
   self->figure = figure;
@@ -291,6 +268,5 @@ hc_figure_row_new (HcBook *book, HcStandard *from, const HcLimit *limit, const H
   hc_set_text (self->levels, levels);
   hc_set_text (self->source, source);
   hc_set_text (self->note, hc_figure_get_note (figure));
-  hc_set_text (self->unit, unit);
   return GTK_WIDGET (self);
 }
