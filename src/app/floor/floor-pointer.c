@@ -63,6 +63,19 @@ choose (HcFloor *self, HcFloorItem *item, gboolean add)
   hc_document_select (document, (const char *const *) ids);
 }
 
+/* What takes the focus is selected alone, so what was just taken out of the
+ * selection does not get it. */
+static void
+focus_on (HcFloor *self, HcFloorItem *item)
+{
+  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+  gboolean takes_it = item != NULL
+                      && (hc_floor_item_get_kind (item) == HC_ITEM_HANDLE
+                          || hc_document_is_selected (document, hc_floor_item_get_id (item)));
+
+  gtk_widget_grab_focus (takes_it ? GTK_WIDGET (item) : GTK_WIDGET (self));
+}
+
 static void
 pressed (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
 {
@@ -75,10 +88,10 @@ pressed (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
 
   if (document == NULL)
     return;
-  gtk_widget_grab_focus (item != NULL ? GTK_WIDGET (item) : GTK_WIDGET (self));
   if (!handle && self->tool == HC_TOOL_CHOOSE
       && (add || item == NULL || !hc_document_is_selected (document, hc_floor_item_get_id (item))))
     choose (self, item, add);
+  focus_on (self, item);
   g_clear_pointer (&self->drag, hc_floor_drag_free);
   self->drag = hc_floor_drag_new (self, item, hc_sight_to_mm (&self->sight, x, y));
   if (item == NULL && add)
