@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The floor on the screen: millimetres to pixels, and the keeper's moves on it."""
 import plans
-from screen import drag, keys, wait, x
+from screen import drag, x
 
 
 class Floor:
@@ -10,7 +10,7 @@ class Floor:
 
     def __init__(self, window):
         self.window = window
-        self.floor = window.part('HcFloorView').find('Floor', 'panel')
+        self.floor = window.part('HcFloorView').find('Floor plan', 'panel')
 
     def item(self, name):
         return self.floor.find(name, 'push button')
@@ -36,14 +36,8 @@ class Floor:
     def drag(self, start, end, **options):
         drag(self.px(*start), self.px(*end), **options)
 
-    def tab_to(self, name, most=80):
-        """Goes on with the Tab key until the item has the focus."""
-        item = self.item(name)
-        for _ in range(most):
-            if item.has_focus():
-                return item
-            keys('Tab')
-        return wait(item.has_focus, f'{name} has the focus by tabbing')
+    def tab_to(self, name):
+        return self.item(name).reach()
 
 
 def open_floor(window):

@@ -181,6 +181,14 @@ class Thing:
     def has_focus(self):
         return self.has('focused')
 
+    def reach(self, key='Tab', most=200):
+        """Goes on with the Tab key until it has the focus, and keeps it."""
+        for _ in range(most):
+            if all(self.has_focus() for _ in range(4)):
+                return self
+            keys(key)
+        return wait(self.has_focus, f'{self.name!r} is reached by the key {key}')
+
 
 class Screen:
     """One run of the program, on a plan of its own, in a home of its own."""

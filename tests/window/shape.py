@@ -1,3 +1,4 @@
+#!/usr/bin/python3
 # SPDX-FileCopyrightText: 2026 The Hencote authors
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Pens and runs: drawn, stretched by corner and wall, named and given their measures."""
@@ -42,12 +43,7 @@ def draw_pen_and_run():
 def add_pen_by_keys():
     window = open_plan(plans.two_pens())
     shelf = window.part('HcShelf')
-    add = shelf.find('Add one and type its lengths', 'push button')
-    for _ in range(40):
-        if add.has_focus():
-            break
-        keys('Tab')
-    equal(add.has_focus(), True, 'the button is reached by tabbing')
+    shelf.find('Add one and type its lengths', 'push button').reach('shift+Tab')
     keys('space')
     equal(len(layout(window.saved())['pens']), 3, 'pens')
 
@@ -69,8 +65,7 @@ def drag_wall():
     window = open_plan(plans.two_pens())
     floor = open_floor(window)
     floor.choose(3000, 500)
-    handle = next(item for item in floor.floor.look_for('Wall*')
-                  if abs(item.middle[0] - floor.px(4050, 1500)[0]) < 12)
+    handle = floor.item('Wall 2')
     floor.drag((4050, 1500), (4550, 1500))
     plan = window.saved()
     for corner in ('n', 's'):
@@ -119,8 +114,12 @@ def choose_materials():
     open_floor(window).choose(3000, 500)
     fields = window.part('HcProperties')
     for name in ('Floor', 'Bedding'):
-        fields.find(name, 'combo box').click()
-        keys('Down', 'Return')
+        choice = fields.find(name, 'combo box')
+        choice.bring_into_view(fields)
+        choice.click()
+        choice.find(role='list item')
+        keys('Down', 'Down', 'Down', 'Return')
+        choice.is_gone(role='list item')
     pen = part(window.saved(), 'pens', 'house')
     for member, before in (('floor_layers', ['boards']), ('bedding', 'shavings')):
         equal(pen.get(member) != before, True, f'another {member} than {before}')

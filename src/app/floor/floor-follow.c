@@ -124,10 +124,10 @@ opening_frame (const HcWallFaces *faces, const HcOpeningValues *values)
   HcItemFrame frame;
 
   frame.centre
-      = hc_wall_faces_at (faces, values->along_mm, (faces->inner_mm + faces->outer_mm) / 2);
+      = hc_wall_faces_at (faces, values->along_mm, (faces->inner_mm - faces->outer_mm) / 2);
   frame.turn_deg = atan2 (way.y_mm, way.x_mm) * 180 / G_PI;
   frame.width_mm = values->width_mm;
-  frame.depth_mm = MAX (fabs (faces->outer_mm - faces->inner_mm), LEAST_CATCH_MM);
+  frame.depth_mm = MAX (faces->outer_mm + faces->inner_mm, LEAST_CATCH_MM);
   return frame;
 }
 

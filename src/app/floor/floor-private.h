@@ -50,6 +50,7 @@ guint hc_floor_count_sides (HcFloor *self, const char *id);
 
 /* Pointer and keys. */
 void hc_floor_add_gestures (HcFloor *self);
+gboolean hc_floor_focus (GtkWidget *widget, GtkDirectionType direction);
 void hc_floor_class_add_actions (GtkWidgetClass *klass);
 void hc_floor_add_drop (HcFloor *self);
 HcFloorItem *hc_floor_item_at (HcFloor *self, double x_px, double y_px);

@@ -251,6 +251,7 @@ hc_floor_class_init (HcFloorClass *klass)
   widget_class->measure = hc_floor_measure;
   widget_class->size_allocate = hc_floor_size_allocate;
   widget_class->snapshot = hc_floor_snapshot;
+  widget_class->focus = hc_floor_focus;
   panel_class->plan_changed = hc_floor_plan_changed;
   panel_class->checked = hc_floor_checked;
   panel_class->selection_changed = hc_floor_selection_changed;

@@ -181,6 +181,19 @@ hc_choice_set_selected (HcChoice *self, guint selected)
   self->showing = FALSE;
 }
 
+/**
+ * hc_choice_set_label: (skip)
+ * @self: a choice
+ * @label: the label that says what is chosen
+ */
+void
+hc_choice_set_label (HcChoice *self, GtkWidget *label)
+{
+  gtk_label_set_mnemonic_widget (GTK_LABEL (label), GTK_WIDGET (self->list));
+  gtk_accessible_update_relation (GTK_ACCESSIBLE (self->list), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
+                                  label, NULL, -1);
+}
+
 guint
 hc_choice_get_selected (HcChoice *self)
 {

@@ -41,17 +41,28 @@ entered (HcPropertyField *self)
 }
 
 static void
+label_editor (GtkWidget *editor, GtkWidget *label)
+{
+  if (HC_IS_CHOICE (editor))
+    hc_choice_set_label (HC_CHOICE (editor), label);
+  else
+    {
+      gtk_label_set_mnemonic_widget (GTK_LABEL (label), editor);
+      gtk_accessible_update_relation (GTK_ACCESSIBLE (editor),
+                                      GTK_ACCESSIBLE_RELATION_LABELLED_BY, label, NULL, -1);
+    }
+}
+
+static void
 add_labelled (HcPropertyField *self, GtkWidget *editor)
 {
   GtkWidget *label = gtk_label_new (_(self->property->label));
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_mnemonic_widget (GTK_LABEL (label), editor);
   gtk_widget_set_hexpand (label, TRUE);
   gtk_widget_set_valign (editor, GTK_ALIGN_CENTER);
-  gtk_accessible_update_relation (GTK_ACCESSIBLE (editor), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
-                                  label, NULL, -1);
+  label_editor (editor, label);
   gtk_box_append (GTK_BOX (self), label);
   gtk_box_append (GTK_BOX (self), editor);
 }

@@ -1,0 +1,58 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The way of the Tab key over the floor: handles come after what they belong to. */
+#include "config.h"
+
+#include "app/floor/floor-private.h"
+
+static void
+add_handles (HcFloor *self, GPtrArray *stops)
+{
+  for (guint i = 0; i < self->handles->len; i++)
+    if (gtk_widget_get_child_visible (self->handles->pdata[i]))
+      g_ptr_array_add (stops, self->handles->pdata[i]);
+}
+
+static GPtrArray *
+list_stops (HcFloor *self)
+{
+  GPtrArray *stops = g_ptr_array_new ();
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
+
+  g_ptr_array_add (stops, self);
+  for (; child != NULL; child = gtk_widget_get_next_sibling (child))
+    {
+      HcFloorItem *item = HC_IS_FLOOR_ITEM (child) ? HC_FLOOR_ITEM (child) : NULL;
+
+      if (item == NULL || hc_floor_item_get_kind (item) == HC_ITEM_HANDLE)
+        continue;
+      g_ptr_array_add (stops, item);
+      if (g_strcmp0 (hc_floor_item_get_id (item), self->handled) == 0)
+        add_handles (self, stops);
+    }
+  return stops;
+}
+
+/**
+ * hc_floor_focus: (skip)
+ * @widget: the floor
+ * @direction: where the focus is to go
+ *
+ * Returns: whether it stays on the floor
+ */
+gboolean
+hc_floor_focus (GtkWidget *widget, GtkDirectionType direction)
+{
+  g_autoptr (GPtrArray) stops = list_stops (HC_FLOOR (widget));
+  gboolean forward = direction == GTK_DIR_TAB_FORWARD;
+  guint at, last = stops->len - 1;
+
+  if (!forward && direction != GTK_DIR_TAB_BACKWARD)
+    return FALSE;
+  if (!g_ptr_array_find (stops, gtk_root_get_focus (gtk_widget_get_root (widget)), &at))
+    return gtk_widget_grab_focus (stops->pdata[forward ? 0 : last]);
+  if (at == (forward ? last : 0))
+    return FALSE;
+  return gtk_widget_grab_focus (stops->pdata[forward ? at + 1 : at - 1]);
+}
