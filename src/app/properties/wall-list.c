@@ -62,7 +62,7 @@ kind_entered (HcWallList *self, HcChoice *choice)
   values = *hc_wall_get (found);
   values.kind = (int) hc_choice_get_selected (choice);
   plan = hc_plan_set_wall (plan, wall, &values, &error);
-  hc_panel_apply (self->panel, plan, error, _("Set What a Wall Is"), wall);
+  hc_panel_apply (self->panel, plan, error, _("Set Kind of Wall"), wall);
 }
 
 static void

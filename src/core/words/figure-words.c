@@ -168,6 +168,23 @@ hc_figure_words_demand (const HcDemand *demand, HcLevel level)
   return g_string_free (text, text->len == 0);
 }
 
+/* What is practice at one level may be backed by a source at another. */
+static const char *
+say_evidence (const HcFigure *figure)
+{
+  static const char *const evidence[] = {
+    [HC_EVIDENCE_PUBLISHED] = N_("published"),
+    [HC_EVIDENCE_PRACTICE] = N_("common practice, no source"),
+    [HC_EVIDENCE_JUDGEMENT] = N_("judgement between sources"),
+    [HC_EVIDENCE_MEMORY] = N_("from memory"),
+    [HC_EVIDENCE_OWN] = N_("your own figure"),
+  };
+
+  if (figure->evidence == HC_EVIDENCE_PRACTICE && figure->source != NULL)
+    return _("common practice, compare");
+  return _(evidence[figure->evidence]);
+}
+
 /**
  * hc_figure_words_source: (skip)
  * @figure: a figure
@@ -177,14 +194,7 @@ hc_figure_words_demand (const HcDemand *demand, HcLevel level)
 char *
 hc_figure_words_source (const HcFigure *figure)
 {
-  static const char *const evidence[] = {
-    [HC_EVIDENCE_PUBLISHED] = N_("published"),
-    [HC_EVIDENCE_PRACTICE] = N_("common practice, no source"),
-    [HC_EVIDENCE_JUDGEMENT] = N_("judgement between sources"),
-    [HC_EVIDENCE_MEMORY] = N_("from memory"),
-    [HC_EVIDENCE_OWN] = N_("your own figure"),
-  };
-  GString *text = g_string_new (_(evidence[figure->evidence]));
+  GString *text = g_string_new (say_evidence (figure));
 
   if (figure->source != NULL)
     g_string_append_printf (text, ": %s", figure->source->title);
