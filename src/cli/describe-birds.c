@@ -27,10 +27,14 @@ group (const HcFlock *flock, const HcFlockRow *row)
   const HcBody *body = hc_flock_get_body (flock, row->body);
   g_autofree char *age = ages (body);
 
+  if (!body->female)
+    return g_strdup_printf (
+        /* Translators: a number, a kind of bird in the plural, then its age or nothing. */
+        ngettext ("%d male (%s)%s", "%d males (%s)%s", (gulong) row->count), (int) row->count,
+        hc_kind_get_name (body->kind, 2), age);
   return g_strdup_printf (
       /* Translators: a number, a kind of bird, then its age or nothing. */
-      body->female ? _("%d %s%s") : _("%d %s%s (male)"), (int) row->count,
-      hc_kind_get_name (body->kind, (gulong) row->count), age);
+      _("%d %s%s"), (int) row->count, hc_kind_get_name (body->kind, (gulong) row->count), age);
 }
 
 /**
