@@ -227,6 +227,25 @@ follow_layout (HcFloor *self)
   g_hash_table_foreach_remove (self->items, is_gone, seen);
 }
 
+/* Lengths are drawn and told anew when they are measured in other units. */
+static void
+follow_units (HcFloor *self)
+{
+  HcUnits units = hc_panel_get_units (HC_PANEL (self));
+  GHashTableIter at;
+  gpointer item;
+
+  if (self->units == units)
+    return;
+  self->units = units;
+  gtk_widget_queue_draw (self->ground);
+  gtk_widget_queue_draw (self->marks);
+  g_hash_table_iter_init (&at, self->items);
+  while (g_hash_table_iter_next (&at, NULL, &item))
+    if (hc_floor_item_get_kind (item) == HC_ITEM_FITTING)
+      tell_fitting (self, item, hc_floor_item_get_part (item));
+}
+
 /**
  * hc_floor_follow_plan: (skip)
  * @self: the floor
@@ -241,6 +260,7 @@ hc_floor_follow_plan (HcFloor *self)
   g_autoptr (HcLayout) before = g_steal_pointer (&self->layout);
 
   self->layout = hc_layout_ref (layout);
+  follow_units (self);
   if (before == layout)
     return;
   if (!same_ground (before, layout))

@@ -27,6 +27,7 @@ struct _HcFloor
   HcSight pinch_from;
 
   HcLayout *layout;
+  HcUnits units;
   GHashTable *items;
   GPtrArray *handles;
   char *handled;
