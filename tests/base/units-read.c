@@ -7,6 +7,7 @@
 #include "base/error.h"
 #include "base/units.h"
 
+#include <locale.h>
 #include <math.h>
 #include <string.h>
 
@@ -121,6 +122,25 @@ the_advice_shows_what_would_be_understood (void)
 }
 
 static void
+where_decimals_follow_a_comma_a_point_may_mean_thousands (void)
+{
+  g_autofree char *text = NULL;
+  double mm = 0;
+
+  if (setlocale (LC_NUMERIC, "de_DE.UTF-8") == NULL)
+    {
+      g_test_skip ("no German locale here");
+      return;
+    }
+  text = hc_length_format (4243, METRIC);
+  g_assert_cmpstr (text, ==, "4,243 m");
+  g_assert_true (hc_length_parse (text, METRIC, &mm, NULL));
+  g_assert_cmpfloat (mm, ==, 4243);
+  g_assert_false (hc_length_parse ("1.200 mm", METRIC, &mm, NULL));
+  setlocale (LC_NUMERIC, "C");
+}
+
+static void
 areas_are_understood (void)
 {
   double mm2 = 0;
@@ -211,6 +231,8 @@ main (int argc,
   g_test_add_func ("/units/no-text", no_text_at_all_is_refused);
   g_test_add_func ("/units/position", a_position_may_be_negative);
   g_test_add_func ("/units/advice", the_advice_shows_what_would_be_understood);
+  g_test_add_func ("/units/decimals-follow-a-comma",
+                   where_decimals_follow_a_comma_a_point_may_mean_thousands);
   g_test_add_func ("/units/area", areas_are_understood);
   g_test_add_func ("/units/mass", masses_are_understood);
   g_test_add_func ("/units/temperature", temperatures_are_understood);

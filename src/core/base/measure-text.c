@@ -6,6 +6,7 @@
 
 #include "base/measure-text.h"
 
+#include <locale.h>
 #include <math.h>
 #include <string.h>
 
@@ -107,14 +108,16 @@ read_fraction_after_whole (const char **cursor)
   return above / below;
 }
 
-/* '1,200 mm' is 1200 to one keeper and 1.2 to another. */
+/* '1,200 mm' is 1200 to one keeper and 1.2 to another; where decimals follow a
+ * comma, so is '1.200 mm'. */
 static gboolean
-comma_may_group_thousands (const char *start,
-                           const char *end)
+may_group_thousands (const char *start,
+                     const char *end)
 {
-  const char *comma = memchr (start, ',', end - start);
+  char grouping = *localeconv ()->decimal_point == ',' ? '.' : ',';
+  const char *sign = memchr (start, grouping, end - start);
 
-  return comma != NULL && end - comma == 4 && *start != '0' && comma > start;
+  return sign != NULL && end - sign == 4 && *start != '0' && sign > start;
 }
 
 static HcMeasureResult
@@ -129,7 +132,7 @@ read_decimals (const char *start,
     (*cursor)++;
   if (*cursor == decimals || *cursor - decimals > MOST_DIGITS || **cursor == '.' || **cursor == ',')
     return HC_MEASURE_NOT_UNDERSTOOD;
-  if (comma_may_group_thousands (start, *cursor))
+  if (may_group_thousands (start, *cursor))
     return HC_MEASURE_TWO_READINGS;
   number = g_strndup (start, *cursor - start);
   g_strdelimit (number, ",", '.');

@@ -76,7 +76,7 @@ check_understood (HcMeasureResult result,
     return TRUE;
   if (result == HC_MEASURE_TWO_READINGS)
     g_set_error (error, HC_ERROR, HC_ERROR_TYPED,
-                 _ ("“%s” can be read in two ways. Write it without the comma, like 1200 or 1.2."),
+                 _ ("“%s” can be read in two ways. Write it like 1200 or 1.2."),
                  shown);
   else
     g_set_error (error, HC_ERROR, HC_ERROR_TYPED,
@@ -134,8 +134,9 @@ hc_position_parse (const char *text,
  * @error: where to put what is wrong
  *
  * Reads a length in any unit a keeper may write: mm, cm, m, inches in decimals or
- * fractions, feet and inches. Decimal points and commas both do, but a comma
- * before exactly three digits is refused, since it may mean thousands.
+ * fractions, feet and inches. Decimal points and commas both do, but the one that
+ * does not stand before decimals in the keeper's country is refused before
+ * exactly three digits, since it may mean thousands.
  *
  * Returns: whether @text was understood; if not, @mm is left alone and @error is
  *   %HC_ERROR_TYPED
