@@ -9,6 +9,7 @@
 #include "base/box.h"
 #include "base/ids.h"
 #include "base/ring.h"
+#include "begin/house-figure.h"
 #include "book/make-opening.h"
 #include "plan/edit-flock.h"
 #include "plan/edit-opening.h"
@@ -23,8 +24,7 @@
 #define RIDGE_MM 2700.0
 #define WALL_MM 40.0
 #define FENCE_MM 50.0
-#define FENCE_HEIGHT_MM 1800.0
-#define APRON_MM 600.0
+#define DOOR_BELOW_TOP_MM 50.0
 #define DOOR_FROM_CORNER 0.75
 
 static HcPlan *
@@ -115,6 +115,7 @@ add_run (HcPlan **plan, HcBook *book, const HcAnswers *answers, GError **error)
   HcStandard *standard = hc_book_get_standard (book, HC_BOOK_DEFAULT_STANDARD);
   double depth_mm = run_depth_mm (book, answers, standard);
   double house_mm = MIN (answers->width_mm, answers->length_mm);
+  double fence_mm = hc_house_figure (*plan, book, "predators.fence-height", HEIGHT_MM);
   char *floor[] = { (char *) "earth", NULL };
   HcBox box = { 0, house_mm, MAX (answers->width_mm, answers->length_mm),
                 MAX (depth_mm + 4 * FENCE_MM, house_mm) };
@@ -124,15 +125,15 @@ add_run (HcPlan **plan, HcBook *book, const HcAnswers *answers, GError **error)
   hc_pen_values_init (&pen);
   pen.name = (char *) _("Run");
   pen.kind = HC_PEN_RUN;
-  pen.height_mm = FENCE_HEIGHT_MM;
+  pen.height_mm = fence_mm;
   pen.floor_layers = floor;
   pen.roof = HC_ROOF_NET;
   pen.roof_mesh = (char *) "net_50";
-  pen.apron_mm = APRON_MM;
+  pen.apron_mm = hc_house_figure (*plan, book, "predators.apron", 0);
   hc_wall_values_init (&wall);
   wall.kind = HC_WALL_FENCE;
   wall.thickness_mm = FENCE_MM;
-  wall.height_mm = FENCE_HEIGHT_MM;
+  wall.height_mm = fence_mm;
   wall.mesh = (char *) "welded_25";
   return add_box (plan, HC_BARE_HOUSE_RUN, &pen, &wall, box, error);
 }
@@ -185,7 +186,9 @@ add_door (HcPlan **plan, HcBook *book, const char *pen, HcPoint outward, GError 
   values.wall = (char *) wall;
   values.along_mm = hc_layout_get_wall_length (layout, wall) * DOOR_FROM_CORNER;
   values.width_mm = MIN (values.width_mm, hc_layout_get_wall_length (layout, wall) - 100);
-  values.height_mm = MIN (values.height_mm, FENCE_HEIGHT_MM - 50);
+  values.height_mm
+      = MIN (values.height_mm,
+             hc_pen_get (hc_layout_get_pen (layout, pen))->height_mm - DOOR_BELOW_TOP_MM);
   values.open_by_day = FALSE;
   door = hc_opening_with (pattern, &values);
   return take (plan, hc_plan_add_opening (*plan, door, error)) != NULL;

@@ -30,10 +30,10 @@ static Spacing
 spacing_for (const HcPlan *plan, HcBook *book)
 {
   return (Spacing){
-    hc_house_figure (plan, book, "roost.bar-to-bar", 350),
-    hc_house_figure (plan, book, "roost.bar-to-wall", 250),
-    hc_house_figure (plan, book, "roost.bar-height", 600),
-    hc_house_figure (plan, book, "roost.board-below", 200),
+    hc_house_figure (plan, book, "roost.bar-to-bar", 0),
+    hc_house_figure (plan, book, "roost.bar-to-wall", 0),
+    hc_house_figure (plan, book, "roost.bar-height", 0),
+    hc_house_figure (plan, book, "roost.board-below", 0),
   };
 }
 
@@ -104,6 +104,8 @@ hc_raise_roost (HcPlan *plan, HcBook *book)
       = board_under (start_of (plan, book, "droppings_board", BOARD), &roost, inside, &spacing);
   g_autoptr (HcPlan) with_board = NULL;
 
+  if (spacing.bar_to_bar_mm <= 0 || spacing.bar_height_mm <= 0)
+    return NULL;
   if (bars > 1 && board.depth_mm > inside.depth_mm * MOST_OF_HOUSE)
     return NULL;
   with_board = put (plan, BOARD, &board);
