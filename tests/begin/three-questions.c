@@ -15,15 +15,23 @@
 static HcBook *book;
 
 static HcPlan *
-plan_for (double width_mm, double length_mm, const char *breed, int count, gboolean go_out)
+plan_for_flock (double width_mm, double length_mm, const HcWantedBirds *birds, guint n_birds,
+                gboolean go_out)
 {
-  HcWantedBirds birds = { breed, count };
-  HcAnswers answers = { width_mm, length_mm, &birds, 1, -10, go_out, HC_UNITS_METRIC };
+  HcAnswers answers = { width_mm, length_mm, birds, n_birds, -10, go_out, HC_UNITS_METRIC };
   g_autoptr (GError) error = NULL;
   HcPlan *plan = hc_plan_from_answers (book, &answers, "answers", &error);
 
   g_assert_no_error (error);
   return plan;
+}
+
+static HcPlan *
+plan_for (double width_mm, double length_mm, const char *breed, int count, gboolean go_out)
+{
+  HcWantedBirds birds = { breed, count };
+
+  return plan_for_flock (width_mm, length_mm, &birds, 1, go_out);
 }
 
 static gboolean
@@ -52,6 +60,13 @@ assert_nothing_short (HcPlan *plan, HcCondition condition)
 }
 
 static void
+assert_works (HcPlan *plan)
+{
+  for (int condition = 0; condition <= HC_CONDITION_SHUT_IN; condition++)
+    assert_nothing_short (plan, (HcCondition) condition);
+}
+
+static void
 a_house_whose_birds_fit_works (void)
 {
   static const char *const breeds[]
@@ -69,9 +84,50 @@ a_house_whose_birds_fit_works (void)
 
         g_test_message ("%s: %d in %g by %g m", breeds[breed], count, sides_m[size][0],
                         sides_m[size][1]);
-        for (int condition = 0; condition <= HC_CONDITION_SHUT_IN; condition++)
-          assert_nothing_short (plan, (HcCondition) condition);
+        assert_works (plan);
       }
+}
+
+static void
+a_small_house_works (void)
+{
+  static const char *const breeds[]
+      = { "rhode-island-red", "leghorn", "orpington", "pekin-bantam", "broiler-cross-fast",
+          "pekin-duck" };
+
+  for (guint breed = 0; breed < G_N_ELEMENTS (breeds); breed++)
+    for (int count = 2; count <= 6; count += 2)
+      for (int go_out = 0; go_out <= 1; go_out++)
+        {
+          g_autoptr (HcPlan) plan = plan_for (1500, 2000, breeds[breed], count, go_out);
+
+          g_test_message ("%d %s, going out: %d", count, breeds[breed], go_out);
+          assert_works (plan);
+        }
+}
+
+static void
+a_mixed_flock_works (void)
+{
+  static const HcWantedBirds flocks[][3] = {
+    { { "rhode-island-red", 4 }, { "pekin-bantam", 4 }, { "leghorn", 4 } },
+    { { "leghorn", 4 }, { "orpington", 3 }, { "pekin-duck", 3 } },
+    { { "rhode-island-red", 3 }, { "orpington", 3 }, { "broiler-cross-fast", 4 } },
+  };
+  static const double sides_m[][2] = { { 2.4, 3.6 }, { 2, 5 }, { 4, 4 }, { 12, 8 } };
+
+  for (guint size = 0; size < G_N_ELEMENTS (sides_m); size++)
+    for (guint flock = 0; flock < G_N_ELEMENTS (flocks); flock++)
+      for (int go_out = 0; go_out <= 1; go_out++)
+        {
+          g_autoptr (HcPlan) plan
+              = plan_for_flock (sides_m[size][0] * 1000, sides_m[size][1] * 1000, flocks[flock],
+                                G_N_ELEMENTS (flocks[flock]), go_out);
+
+          g_test_message ("flock %u in %g by %g m, going out: %d", flock, sides_m[size][0],
+                          sides_m[size][1], go_out);
+          assert_works (plan);
+        }
 }
 
 static void
@@ -136,6 +192,8 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   book = hc_book_load_default (NULL);
   g_test_add_func ("/begin/three-questions/works", a_house_whose_birds_fit_works);
+  g_test_add_func ("/begin/three-questions/small", a_small_house_works);
+  g_test_add_func ("/begin/three-questions/mixed", a_mixed_flock_works);
   g_test_add_func ("/begin/three-questions/sound",
                    every_plan_is_sound_and_comes_back_from_its_file);
   g_test_add_func ("/begin/three-questions/no-run", birds_that_stay_in_get_no_run);

@@ -190,6 +190,7 @@ add_door (HcPlan **plan, HcBook *book, const char *pen, HcPoint outward, GError 
       = MIN (values.height_mm,
              hc_pen_get (hc_layout_get_pen (layout, pen))->height_mm - DOOR_BELOW_TOP_MM);
   values.open_by_day = FALSE;
+  values.swing = g_str_equal (pen, HC_BARE_HOUSE_PEN) ? HC_SWING_OUT : HC_SWING_IN;
   door = hc_opening_with (pattern, &values);
   return take (plan, hc_plan_add_opening (*plan, door, error)) != NULL;
 }

@@ -82,7 +82,7 @@ count_birds (HcPlan *plan)
 static HcPlan *
 add_boxes (HcPlan *plan, HcBook *book, gboolean on_floor)
 {
-  HcSpotWish wish = { TRUE, TRUE, -1, 0 };
+  HcSpotWish wish = { TRUE, TRUE, -1, 0, 0 };
   g_autoptr (HcFitting) keeps = NULL;
   HcFittingValues box;
   double box_mm;
@@ -148,7 +148,7 @@ add_one_of (HcPlan *plan, HcBook *book, const char *pen, const char *kind,
  * nearer to it, and out in the run only where the house has no spot at all. */
 static HcPlan *
 add_first_that_fits (HcPlan *plan, HcBook *book, const char *kind, const char *const *wanted,
-                     int away_from)
+                     int away_from, double walk_mm)
 {
   static const char *const pens[] = { HC_BARE_HOUSE_PEN, HC_BARE_HOUSE_RUN };
   double away_mm = hc_house_figure (plan, book, "feed.from-water", 0);
@@ -157,7 +157,7 @@ add_first_that_fits (HcPlan *plan, HcBook *book, const char *kind, const char *c
   for (guint i = 0; more == NULL && i < G_N_ELEMENTS (pens); i++)
     for (guint nearer = 1; more == NULL && nearer <= 2; nearer++)
       {
-        HcSpotWish wish = { FALSE, FALSE, away_from, away_mm / nearer };
+        HcSpotWish wish = { FALSE, FALSE, away_from, away_mm / nearer, walk_mm };
 
         more = add_one_of (plan, book, pens[i], kind, wanted, &wish);
       }
@@ -173,7 +173,8 @@ hc_raise_feed (HcPlan *plan, HcBook *book)
 
   return add_first_that_fits (plan, book, "feeder",
                               count_birds (plan) > MANY_BIRDS ? large : small,
-                              HC_FITTING_DRINKER);
+                              HC_FITTING_DRINKER,
+                              hc_house_figure (plan, book, "feed.walk", 0));
 }
 
 HcPlan *
@@ -188,5 +189,6 @@ hc_raise_water (HcPlan *plan, HcBook *book)
                               hc_house_has (plan, book, dips_its_head) ? deep
                               : frost                                  ? warm
                                                                        : plain,
-                              HC_FITTING_FEEDER);
+                              HC_FITTING_FEEDER,
+                              hc_house_figure (plan, book, "water.walk", 0));
 }

@@ -16,8 +16,7 @@
 #define MOST_STEPS 60
 #define GAP_MM 60.0
 #define SLACK_MM 5.0
-#define BEFORE_DOOR_MM 700.0
-#define BEFORE_POP_HOLE_MM 350.0
+#define BEFORE_OPENING_MM 350.0
 
 static HcBox
 box_of (const HcFittingValues *thing)
@@ -40,8 +39,8 @@ boxes_overlap (HcBox a, HcBox b)
 static HcBox
 box_before (const HcLayout *layout, const HcOpeningValues *opening)
 {
-  double reach_mm
-      = opening->kind == HC_OPENING_KEEPER_DOOR ? BEFORE_DOOR_MM : BEFORE_POP_HOLE_MM;
+  double reach_mm = opening->swing == HC_SWING_IN ? MAX (opening->width_mm, BEFORE_OPENING_MM)
+                                                  : BEFORE_OPENING_MM;
   HcWall *wall = hc_layout_get_wall (layout, opening->wall);
   HcPoint from, to, way, at;
 
@@ -166,25 +165,38 @@ longest_walk_mm (const Search *search, const HcFittingValues *thing)
   return longest_mm;
 }
 
+/* Keeps the spot it is at when the longest walk is shorter than so far; of
+ * spots near enough the first stays, in a corner, where it leaves most room. */
+static void
+keep_if_nearer (const Search *search, const HcFittingValues *thing, HcFittingValues *best,
+                double *shortest_mm)
+{
+  double walk_mm = MAX (longest_walk_mm (search, thing), search->wish->walk_mm);
+
+  if (walk_mm >= *shortest_mm - 1)
+    return;
+  *shortest_mm = walk_mm;
+  *best = *thing;
+}
+
 /* Anywhere on the floor, where the longest walk to such a thing is shortest. */
 static gboolean
-try_floor (const Search *search, HcFittingValues *thing)
+try_floor (const Search *search, HcFittingValues *thing, double turn_deg)
 {
   const HcBox *in = &search->inside;
   double step_mm = MAX (STEP_MM, sqrt (in->width_mm * in->depth_mm) / MOST_STEPS);
   double shortest_mm = G_MAXDOUBLE;
   HcFittingValues best = *thing;
+  HcBox box;
 
-  for (double y = in->y_mm + thing->depth_mm / 2 + GAP_MM;
-       y < in->y_mm + in->depth_mm - thing->depth_mm / 2; y += step_mm)
-    for (double x = in->x_mm + thing->width_mm / 2 + GAP_MM;
-         x < in->x_mm + in->width_mm - thing->width_mm / 2; x += step_mm)
-      if (fits_at (search, thing, x, y, 0)
-          && longest_walk_mm (search, thing) < shortest_mm - 1)
-        {
-          shortest_mm = longest_walk_mm (search, thing);
-          best = *thing;
-        }
+  thing->turn_deg = turn_deg;
+  box = box_of (thing);
+  for (double y = in->y_mm + box.depth_mm / 2 + GAP_MM;
+       y < in->y_mm + in->depth_mm - box.depth_mm / 2; y += step_mm)
+    for (double x = in->x_mm + box.width_mm / 2 + GAP_MM;
+         x < in->x_mm + in->width_mm - box.width_mm / 2; x += step_mm)
+      if (fits_at (search, thing, x, y, turn_deg))
+        keep_if_nearer (search, thing, &best, &shortest_mm);
   *thing = best;
   return shortest_mm < G_MAXDOUBLE;
 }
@@ -208,7 +220,7 @@ hc_find_spot (const HcLayout *layout, const HcPen *pen, const HcSpotWish *wish,
                     hc_box_around ((const HcPoint *) ring->data, ring->len) };
 
   if (!wish->along_walls)
-    return try_floor (&search, thing);
+    return try_floor (&search, thing, 0) || try_floor (&search, thing, 90);
   for (guint i = 0; i < G_N_ELEMENTS (order); i++)
     if (!(wish->not_north && order[i] == 0) && try_wall (&search, thing, order[i]))
       return TRUE;

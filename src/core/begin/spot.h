@@ -14,6 +14,7 @@ G_BEGIN_DECLS
  * @not_north: whether the north wall is not for it
  * @away_from: a kind of fitting it keeps a distance from, or -1
  * @away_mm: that distance
+ * @walk_mm: a walk to it as long as this is short enough
  */
 typedef struct
 {
@@ -21,6 +22,7 @@ typedef struct
   gboolean not_north;
   int away_from;
   double away_mm;
+  double walk_mm;
 } HcSpotWish;
 
 gboolean hc_find_spot (const HcLayout *layout, const HcPen *pen, const HcSpotWish *wish,
