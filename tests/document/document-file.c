@@ -12,10 +12,21 @@
 
 #include <glib/gstdio.h>
 
+static char *folder;
+
+/* Files and drafts go where no keeper's are. GLib's own way to keep them apart
+ * leaks a little, and leaks fail under the sanitizers. */
+static void
+keep_apart (void)
+{
+  folder = g_dir_make_tmp ("hencote-document-XXXXXX", NULL);
+  g_setenv ("XDG_STATE_HOME", folder, TRUE);
+}
+
 static GFile *
 file_named (const char *name)
 {
-  g_autofree char *path = g_build_filename (g_get_tmp_dir (), name, NULL);
+  g_autofree char *path = g_build_filename (folder, name, NULL);
 
   return g_file_new_for_path (path);
 }
@@ -164,7 +175,10 @@ test_a_real_save_ends_the_draft (void)
 int
 main (int argc, char **argv)
 {
-  g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
+  int result;
+
+  keep_apart ();
+  g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/document-file/saved-and-loaded", test_saved_and_loaded_is_the_same);
   g_test_add_func ("/document-file/saving-makes-unmodified", test_saving_makes_unmodified);
   g_test_add_func ("/document-file/a-preview-is-not-saved", test_a_preview_is_not_saved);
@@ -172,5 +186,7 @@ main (int argc, char **argv)
   g_test_add_func ("/document-file/what-is-no-plan", test_what_is_no_plan_is_said);
   g_test_add_func ("/document-file/a-draft-leaves-it-modified", test_a_draft_leaves_it_modified);
   g_test_add_func ("/document-file/a-real-save-ends-the-draft", test_a_real_save_ends_the_draft);
-  return g_test_run ();
+  result = g_test_run ();
+  g_free (folder);
+  return result;
 }
