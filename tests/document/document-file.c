@@ -129,9 +129,9 @@ test_what_is_no_plan_is_said (void)
 static GPtrArray *
 drafts (void)
 {
-  g_autofree char *folder = hc_drafts_get_folder ();
+  g_autofree char *kept = hc_drafts_get_folder ();
 
-  return hc_drafts_list (folder, NULL);
+  return hc_drafts_list (kept, NULL);
 }
 
 static void
