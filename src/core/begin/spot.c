@@ -17,6 +17,7 @@
 #define GAP_MM 60.0
 #define SLACK_MM 5.0
 #define BEFORE_OPENING_MM 350.0
+#define N_CORNERS 4
 
 static HcBox
 box_of (const HcFittingValues *thing)
@@ -96,6 +97,7 @@ typedef struct
   const HcPen *pen;
   const HcSpotWish *wish;
   HcBox inside;
+  double nearest_mm[N_CORNERS];
 } Search;
 
 static gboolean
@@ -138,29 +140,45 @@ try_wall (const Search *search, HcFittingValues *thing, int wall)
   return FALSE;
 }
 
+static HcPoint
+corner_of (const HcBox *box, guint corner)
+{
+  return (HcPoint){ box->x_mm + box->width_mm * (corner & 1),
+                    box->y_mm + box->depth_mm * (corner >> 1) };
+}
+
+/* How far it is from each corner to the nearest of such things there are. */
+static void
+measure_walks (Search *search, int kind)
+{
+  HcParts *fittings = hc_pen_get (search->pen)->fittings;
+
+  for (guint corner = 0; corner < N_CORNERS; corner++)
+    search->nearest_mm[corner] = G_MAXDOUBLE;
+  for (guint i = 0; i < fittings->len; i++)
+    {
+      const HcFittingValues *other = hc_fitting_get (fittings->pdata[i]);
+
+      for (guint corner = 0; other->kind == kind && corner < N_CORNERS; corner++)
+        search->nearest_mm[corner]
+            = MIN (search->nearest_mm[corner],
+                   hc_point_distance (corner_of (&search->inside, corner),
+                                      (HcPoint){ other->x_mm, other->y_mm }));
+    }
+}
+
 /* The longest walk from a corner to the nearest of such things. */
 static double
 longest_walk_mm (const Search *search, const HcFittingValues *thing)
 {
-  const HcBox *in = &search->inside;
-  HcParts *fittings = hc_pen_get (search->pen)->fittings;
   double longest_mm = 0;
 
-  for (guint corner = 0; corner < 4; corner++)
+  for (guint corner = 0; corner < N_CORNERS; corner++)
     {
-      HcPoint at = { in->x_mm + in->width_mm * (corner & 1),
-                     in->y_mm + in->depth_mm * (corner >> 1) };
-      double nearest_mm = hc_point_distance (at, (HcPoint){ thing->x_mm, thing->y_mm });
+      double here_mm = hc_point_distance (corner_of (&search->inside, corner),
+                                          (HcPoint){ thing->x_mm, thing->y_mm });
 
-      for (guint i = 0; i < fittings->len; i++)
-        {
-          const HcFittingValues *other = hc_fitting_get (fittings->pdata[i]);
-
-          if (other->kind == thing->kind)
-            nearest_mm = MIN (nearest_mm, hc_point_distance (
-                                              at, (HcPoint){ other->x_mm, other->y_mm }));
-        }
-      longest_mm = MAX (longest_mm, nearest_mm);
+      longest_mm = MAX (longest_mm, MIN (here_mm, search->nearest_mm[corner]));
     }
   return longest_mm;
 }
@@ -217,8 +235,9 @@ hc_find_spot (const HcLayout *layout, const HcPen *pen, const HcSpotWish *wish,
   static const int order[] = { 3, 2, 1, 0 };
   g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pen);
   Search search = { layout, pen, wish,
-                    hc_box_around ((const HcPoint *) ring->data, ring->len) };
+                    hc_box_around ((const HcPoint *) ring->data, ring->len), { 0 } };
 
+  measure_walks (&search, thing->kind);
   if (!wish->along_walls)
     return try_floor (&search, thing, 0) || try_floor (&search, thing, 90);
   for (guint i = 0; i < G_N_ELEMENTS (order); i++)
