@@ -2,6 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The program in a real window: pointer and keys through the X server, what is
 there through the accessibility bus, and the saved plan as the truth."""
+import fnmatch
 import json
 import os
 import pathlib
@@ -101,7 +102,8 @@ class Thing:
 
     @property
     def text(self):
-        return Atspi.Text.get_text(self.accessible, 0, -1)
+        length = Atspi.Text.get_character_count(self.accessible)
+        return Atspi.Text.get_text(self.accessible, 0, length)
 
     @property
     def value(self):
@@ -122,12 +124,11 @@ class Thing:
             yield from child.walk()
 
     def look_for(self, name=None, role=None):
-        """All in it with a name (or one that begins so, with a star at its end)."""
+        """All in it with a name, which may have stars in place of what is not known."""
         for thing in self.walk():
             if role is not None and thing.role != role:
                 continue
-            if name is None or thing.name == name \
-                    or name.endswith('*') and thing.name.startswith(name[:-1]):
+            if name is None or fnmatch.fnmatchcase(thing.name, name):
                 yield thing
 
     def find(self, name=None, role=None, nth=0):
@@ -263,10 +264,10 @@ class Screen:
         """A panel, by the name of its widget, which is what the toolkit calls what
         has no other name. It is looked for once."""
         if widget not in self.parts:
-            self.parts[widget] = wait(lambda: self._look_for_part(widget), f'there is a {widget}')
+            self.parts[widget] = wait(lambda: self.look_for_part(widget), f'there is a {widget}')
         return self.parts[widget]
 
-    def _look_for_part(self, widget):
+    def look_for_part(self, widget):
         waiting = [self.frame]
         while waiting:
             thing = waiting.pop(0)
