@@ -8,6 +8,8 @@
 #include "words/figure-words.h"
 #include "words/words.h"
 
+#include <locale.h>
+
 static void
 read_codes (const char *path, GHashTable *codes)
 {
@@ -86,6 +88,37 @@ test_every_figure_says_what_it_measures (void)
       for (guint j = 0; j < hc_standard_get_n_demands (rules); j++)
         assert_in_words (&hc_standard_get_demand (rules, j)->figure);
     }
+}
+
+static void
+assert_limit_reads (HcFigureUnit unit, double bound, const char *expected)
+{
+  HcLimit limit = { .figure = { .unit = unit }, .stated = 1 << HC_LEVEL_TIGHT };
+  g_autofree char *text = NULL;
+
+  limit.levels[0] = bound;
+  text = hc_figure_words_limit (&limit, HC_LEVEL_TIGHT);
+  g_assert_cmpstr (text, ==, expected);
+}
+
+static void
+test_figures_read_as_numbers_of_the_trade (void)
+{
+  assert_limit_reads (HC_FIGURE_DEGREES, 45, "45°");
+  assert_limit_reads (HC_FIGURE_PPM, 20, "20 ppm");
+  assert_limit_reads (HC_FIGURE_M3_PER_H_KG, 0.37, "0.37 m³/h/kg");
+}
+
+static void
+test_figures_have_the_decimal_sign_of_the_language (void)
+{
+  if (setlocale (LC_NUMERIC, "de_DE.UTF-8") == NULL)
+    {
+      g_test_skip ("no German locale here");
+      return;
+    }
+  assert_limit_reads (HC_FIGURE_M3_PER_H_KG, 0.37, "0,37 m³/h/kg");
+  setlocale (LC_NUMERIC, "C");
 }
 
 static void
@@ -185,6 +218,10 @@ main (int argc, char **argv)
   g_test_add_func ("/words/every-finding-has-a-sentence", test_every_finding_has_a_sentence);
   g_test_add_func ("/words/every-figure-says-what-it-measures",
                    test_every_figure_says_what_it_measures);
+  g_test_add_func ("/words/figures-read-as-numbers-of-the-trade",
+                   test_figures_read_as_numbers_of_the_trade);
+  g_test_add_func ("/words/figures-have-the-decimal-sign-of-the-language",
+                   test_figures_have_the_decimal_sign_of_the_language);
   g_test_add_func ("/words/birds-come-before-measures", test_birds_come_before_measures);
   g_test_add_func ("/words/offers-round-down-and-asks-round-up",
                    test_offers_round_down_and_asks_round_up);

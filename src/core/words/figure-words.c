@@ -6,9 +6,8 @@
 
 #include "words/figure-words.h"
 
-#include "files/write-scalar.h"
-
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 /**
  * hc_figure_words_unit: (skip)
@@ -43,10 +42,7 @@ hc_figure_words_unit (HcFigureUnit unit)
 static char *
 number (double value)
 {
-  GString *text = g_string_new (NULL);
-
-  hc_number_write (value, text);
-  return g_string_free (text, FALSE);
+  return g_strdup_printf ("%.10g", round (value * 1000) / 1000);
 }
 
 static char *
@@ -54,8 +50,9 @@ amount (double used, HcFigureUnit unit)
 {
   g_autofree char *stated = number (hc_figure_unit_to_stated (unit, used));
   g_autofree char *sign = hc_figure_words_unit (unit);
+  const char *gap = *sign == '\0' || unit == HC_FIGURE_DEGREES ? "" : " ";
 
-  return g_strdup_printf ("%s%s%s", stated, *sign ? " " : "", sign);
+  return g_strdup_printf ("%s%s%s", stated, gap, sign);
 }
 
 /**
