@@ -6,7 +6,7 @@
 
 #include "flock/heat.h"
 
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 
 static double
 find_bound (const HcStandard *standard, const char *name, const HcKind *kind, double otherwise)

@@ -7,7 +7,7 @@
 #include "supply/offer-private.h"
 
 #include "base/whole.h"
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 #include "supply/standing.h"
 
 typedef struct

@@ -8,7 +8,7 @@
 
 #include "base/shape-relate.h"
 #include "base/whole.h"
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 #include "supply/floor.h"
 
 /* Floor measured for one headroom and one least width. */

@@ -6,7 +6,7 @@
 
 #include "supply/offer-private.h"
 
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 
 static HcPoint
 point_in_wall (const HcRoomWall *wall, const HcOpeningValues *values, double off_mm)

@@ -7,7 +7,7 @@
 #include "supply/offer-private.h"
 
 #include "base/whole.h"
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 #include "supply/bars.h"
 
 /* What each level leaves of the bars of a room. */

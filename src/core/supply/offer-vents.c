@@ -6,7 +6,7 @@
 
 #include "supply/offer-private.h"
 
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 #include "supply/bars.h"
 
 static double

@@ -7,7 +7,7 @@
 #include "supply/offer-private.h"
 
 #include "base/shape-relate.h"
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 
 static gboolean
 needs_heat (const HcBody *body)

@@ -7,7 +7,7 @@
 #include "needs/clearance/clearance.h"
 
 #include "base/shape-relate.h"
-#include "needs/figures.h"
+#include "book/figure-names.h"
 #include "supply/stand.h"
 
 static gboolean

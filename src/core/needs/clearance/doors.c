@@ -8,7 +8,7 @@
 
 #include "base/ring.h"
 #include "base/shape-relate.h"
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 #include "supply/stand.h"
 
 #include <math.h>

@@ -7,7 +7,7 @@
 #include "needs/clearance/clearance.h"
 
 #include "base/shape-relate.h"
-#include "needs/figures.h"
+#include "book/figure-names.h"
 
 static gboolean
 find_nearest (HcClearance *self, guint feeder, guint *nearest, double *distance_mm)

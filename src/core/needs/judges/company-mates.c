@@ -6,7 +6,7 @@
 
 #include "needs/judges/company.h"
 
-#include "needs/figures.h"
+#include "book/figure-names.h"
 
 /* Grown birds of one species in one day space. @kind is that of most of the
  * males, whose figure counts. */

@@ -6,7 +6,7 @@
 
 #include "needs/judges/company.h"
 
-#include "needs/figures.h"
+#include "book/figure-names.h"
 
 static gint64
 count_species (const HcNeedContext *context, HcSpecies species, HcBodies *bodies)

@@ -6,7 +6,7 @@
 
 #include "needs/judges/heaters.h"
 
-#include "needs/figures.h"
+#include "book/figure-names.h"
 #include "plan/fitting.h"
 
 static gboolean

@@ -6,8 +6,8 @@
 
 #include "needs/judges/judges.h"
 
+#include "book/figure-names.h"
 #include "needs/count.h"
-#include "needs/figures.h"
 #include "needs/judges/share-of-floor.h"
 
 #include <glib/gi18n-lib.h>

@@ -6,9 +6,9 @@
 
 #include "needs/judges/judges.h"
 
+#include "book/figure-names.h"
 #include "needs/clearance/clearance.h"
 #include "needs/clearance/walk.h"
-#include "needs/figures.h"
 
 #include <glib/gi18n-lib.h>
 

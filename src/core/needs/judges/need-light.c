@@ -6,7 +6,7 @@
 
 #include "needs/judges/judges.h"
 
-#include "needs/figures.h"
+#include "book/figure-names.h"
 #include "needs/judges/share-of-floor.h"
 
 #include <glib/gi18n-lib.h>

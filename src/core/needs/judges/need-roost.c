@@ -6,9 +6,8 @@
 
 #include "needs/judges/judges.h"
 
-#include "flock/figure-names.h"
+#include "book/figure-names.h"
 #include "needs/count.h"
-#include "needs/figures.h"
 #include "needs/serve/seating.h"
 
 #include <glib/gi18n-lib.h>
