@@ -12,10 +12,11 @@
 #include "base/shape-ops.h"
 #include "base/shape-private.h"
 
-/* Overlays in full precision are several times faster; what they refuse is done
- * again on the grid that the corners of shapes lie on. */
+/* Overlays in full precision are several times faster; what they refuse or get
+ * wrong is done again on the grid that the corners of shapes lie on. */
 #define FULL_PRECISION 0.0
 #define GRID_MM 0.001
+#define ROUNDING_MM2 1.0
 
 /* Only used for round joins and caps, of which there are none. */
 #define QUADRANT_SEGMENTS 1
@@ -191,20 +192,66 @@ try_overlay (HcOverlay overlay,
     }
 }
 
+static double
+measure_mm2 (const GEOSGeometry *geometry)
+{
+  double area_mm2 = 0;
+
+  GEOSArea_r (get_context (), geometry, &area_mm2);
+  return area_mm2;
+}
+
+/* Where edges all but coincide, full precision may mix up inside and outside. A
+ * wrong difference shows in its area; a wrong intersection need not, so those are
+ * always made on the grid. */
+static gboolean
+is_sound_difference (const GEOSGeometry *a,
+                     const GEOSGeometry *b,
+                     const GEOSGeometry *result)
+{
+  double before_mm2, after_mm2;
+
+  if (result == NULL)
+    return FALSE;
+  before_mm2 = measure_mm2 (a);
+  after_mm2 = measure_mm2 (result);
+  return after_mm2 <= before_mm2 + ROUNDING_MM2
+         && after_mm2 >= before_mm2 - measure_mm2 (b) - ROUNDING_MM2;
+}
+
+/* Corners moved to the grid may have made edges cross that only touched. */
+static GEOSGeometry *
+mend (const GEOSGeometry *geometry)
+{
+  return or_empty (GEOSisValid_r (get_context (), geometry) == 1
+                       ? GEOSGeom_clone_r (get_context (), geometry)
+                       : GEOSMakeValid_r (get_context (), geometry));
+}
+
+static GEOSGeometry *
+overlay_on_grid (HcOverlay overlay,
+                 const GEOSGeometry *a,
+                 const GEOSGeometry *b)
+{
+  g_autoptr (GEOSGeometry) mended_a = mend (a);
+  g_autoptr (GEOSGeometry) mended_b = mend (b);
+
+  return or_empty (try_overlay (overlay, mended_a, mended_b, GRID_MM));
+}
+
 GEOSGeometry *
 hc_geos_overlay (HcOverlay overlay,
                  const GEOSGeometry *a,
                  const GEOSGeometry *b)
 {
-  GEOSGeometry *result = try_overlay (overlay, a, b, FULL_PRECISION);
-  g_autoptr (GEOSGeometry) mended_a = NULL;
-  g_autoptr (GEOSGeometry) mended_b = NULL;
+  g_autoptr (GEOSGeometry) result = NULL;
 
-  if (result != NULL)
-    return result;
-  mended_a = or_empty (GEOSMakeValid_r (get_context (), a));
-  mended_b = or_empty (GEOSMakeValid_r (get_context (), b));
-  return or_empty (try_overlay (overlay, mended_a, mended_b, GRID_MM));
+  if (overlay != HC_OVERLAY_DIFFERENCE)
+    return overlay_on_grid (overlay, a, b);
+  result = try_overlay (overlay, a, b, FULL_PRECISION);
+  if (is_sound_difference (a, b, result))
+    return g_steal_pointer (&result);
+  return overlay_on_grid (overlay, a, b);
 }
 
 static GEOSGeometry *
