@@ -16,7 +16,7 @@ import gi
 gi.require_version('Atspi', '2.0')
 from gi.repository import Atspi, GLib  # noqa: E402
 
-PATIENCE_S = 15
+PATIENCE_S = 30
 SETTINGS = '[Settings]\ngtk-enable-animations=0\ngtk-cursor-blink=0\n' \
            'gtk-theme-name=Adwaita\ngtk-font-name=Sans 10\n'
 
@@ -342,6 +342,16 @@ def drag(start, end, button=1, hold=None, steps=6, before_release=None):
         x('mouseup', button)
         if hold:
             x('keyup', hold)
+
+
+def carry(thing, end):
+    """Drags a thing to where it is dropped: the X server's two sides of a drop first
+    agree by messages, for which the pointer lingers while the program answers."""
+    def linger():
+        for i in range(20):
+            x('mousemove', round(end[0]) + i % 2, round(end[1]))
+            thing.name
+    drag(thing.middle, end, steps=12, before_release=linger)
 
 
 def new_home(name):

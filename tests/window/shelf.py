@@ -6,7 +6,7 @@ import plans
 from cases import case, open_plan, run
 from floor import open_floor
 from plans import all_fittings, layout
-from screen import drag, equal, keys, near, wait
+from screen import carry, equal, keys, near, wait
 
 HOUSE_THINGS = 7
 
@@ -28,7 +28,7 @@ def drag_all():
     for n, button in enumerate(buttons, 1):
         name = button.name
         button.bring_into_view(shelf)
-        drag(button.middle, floor.px(2000, 1500), steps=12, before_release=lambda: button.name)
+        carry(button, floor.px(2000, 1500))
         wait(lambda: len(all_fittings(window.saved())) == n, f'{name!r} is dropped')
         keys('Escape')
         wait(lambda: window.look_for_part('HcProperties') is None, 'nothing is chosen')
@@ -45,8 +45,7 @@ def drag_openings():
     window = open_plan(plans.two_pens())
     floor = open_floor(window)
     for n, name in enumerate(('keeper door', 'pop hole', 'window', 'vent', 'egg door'), 1):
-        drag(window.part('HcShelf').find(name, 'push button').middle,
-             floor.px(500 + 600 * n, 60), steps=12, before_release=lambda: floor.floor.name)
+        carry(window.part('HcShelf').find(name, 'push button'), floor.px(500 + 600 * n, 60))
         wait(lambda: len(layout(window.saved()).get('openings', [])) == n, f'{name} is dropped')
         keys('Escape')
     openings = layout(window.saved())['openings']

@@ -1,0 +1,67 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Opens a window, ends with its first frame, and prints the memory it takes by
+ * then, kB: `bench-opening PLAN` the program with a plan, without one an empty
+ * libadwaita window. */
+#include "config.h"
+
+#include "app/application.h"
+
+#include <adwaita.h>
+#include <string.h>
+
+static long
+proportional_kb (void)
+{
+  g_autofree char *told = NULL;
+  const char *line;
+
+  if (!g_file_get_contents ("/proc/self/smaps_rollup", &told, NULL, NULL))
+    return 0;
+  line = strstr (told, "\nPss:");
+  return line != NULL ? strtol (line + strlen ("\nPss:"), NULL, 10) : 0;
+}
+
+static void
+first_frame (GdkFrameClock *clock, GApplication *application)
+{
+  g_print ("%ld\n", proportional_kb ());
+  g_application_quit (application);
+}
+
+static void
+window_realized (GtkWidget *window, GApplication *application)
+{
+  g_signal_connect (gtk_widget_get_frame_clock (window), "after-paint", G_CALLBACK (first_frame),
+                    application);
+}
+
+static void
+window_added (GtkApplication *application, GtkWindow *window)
+{
+  g_signal_connect (window, "realize", G_CALLBACK (window_realized), application);
+}
+
+static void
+open_empty (GtkApplication *application)
+{
+  GtkWidget *window = adw_application_window_new (application);
+
+  gtk_window_set_default_size (GTK_WINDOW (window), 1200, 800);
+  adw_application_window_set_content (ADW_APPLICATION_WINDOW (window), adw_header_bar_new ());
+  gtk_window_present (GTK_WINDOW (window));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_autoptr (GApplication) application
+      = argc > 1 ? G_APPLICATION (hc_application_new ())
+                 : G_APPLICATION (adw_application_new (NULL, G_APPLICATION_DEFAULT_FLAGS));
+
+  g_signal_connect (application, "window-added", G_CALLBACK (window_added), NULL);
+  if (argc <= 1)
+    g_signal_connect (application, "activate", G_CALLBACK (open_empty), NULL);
+  return g_application_run (application, argc, argv);
+}
