@@ -273,7 +273,7 @@ class Screen:
             thing = waiting.pop(0)
             if thing.name == widget:
                 return thing
-            if not thing.name.startswith('Hc'):
+            if thing is self.frame or not thing.name.startswith('Hc'):
                 waiting += thing.children()
         return None
 
