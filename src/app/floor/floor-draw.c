@@ -10,10 +10,14 @@
 #include "app/floor/floor-handle.h"
 
 #include "drawing/fitting-drawing.h"
+#include "plan/distances.h"
+
+#include <math.h>
 
 #define OUTLINE_PX 2.0
 #define OUTLINE_OFF_PX 4.0
 #define DASH_PX 6.0
+#define FIGURE_PX 36.0f
 
 static void
 set_accent (const HcInk *ink, gpointer floor, double opacity)
@@ -139,6 +143,42 @@ draw_caught (const HcInk *ink, HcFloor *self)
   cairo_restore (ink->cr);
 }
 
+/* Lines to walls and neighbours, as far as they go, with room for their
+ * figures; a band, or a line that caught something, may be anywhere. */
+gboolean
+hc_floor_get_marks_extents (gpointer floor, graphene_rect_t *extents)
+{
+  HcFloor *self = floor;
+  const char *const *ids
+      = self->layout != NULL
+            ? hc_document_get_selection (hc_panel_get_document (HC_PANEL (self)))
+            : NULL;
+  HcDistance distances[4];
+  guint n;
+
+  if (self->drag != NULL && (self->drag->n_caught > 0 || self->drag->kind == HC_DRAG_BAND))
+    return TRUE;
+  if (ids == NULL || ids[0] == NULL || ids[1] != NULL)
+    return FALSE;
+  n = hc_layout_measure_around (self->layout, ids[0], distances);
+  for (guint i = 0; i < n; i++)
+    {
+      double x1, y1, x2, y2;
+      graphene_rect_t line;
+
+      hc_sight_to_px (&self->sight, distances[i].from, &x1, &y1);
+      hc_sight_to_px (&self->sight, distances[i].to, &x2, &y2);
+      graphene_rect_init (&line, (float) MIN (x1, x2), (float) MIN (y1, y2),
+                          (float) fabs (x2 - x1), (float) fabs (y2 - y1));
+      graphene_rect_inset (&line, -FIGURE_PX, -FIGURE_PX);
+      if (i == 0)
+        *extents = line;
+      else
+        graphene_rect_union (extents, &line, extents);
+    }
+  return n > 0;
+}
+
 void
 hc_floor_draw_marks (const HcInk *ink, gpointer floor)
 {
@@ -146,7 +186,7 @@ hc_floor_draw_marks (const HcInk *ink, gpointer floor)
 
   if (self->layout == NULL)
     return;
-  hc_floor_draw_words (ink, self);
+  hc_floor_draw_distances (ink, self);
   if (self->drag == NULL || !self->drag->claimed)
     return;
   if (self->drag->kind == HC_DRAG_BAND)

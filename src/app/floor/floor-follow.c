@@ -239,6 +239,7 @@ follow_units (HcFloor *self)
     return;
   self->units = units;
   gtk_widget_queue_draw (self->ground);
+  gtk_widget_queue_draw (self->words);
   gtk_widget_queue_draw (self->marks);
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, NULL, &item))
@@ -264,7 +265,10 @@ hc_floor_follow_plan (HcFloor *self)
   if (before == layout)
     return;
   if (!same_ground (before, layout))
-    gtk_widget_queue_draw (self->ground);
+    {
+      gtk_widget_queue_draw (self->ground);
+      gtk_widget_queue_draw (self->words);
+    }
   follow_layout (self);
   hc_floor_follow_handles (self);
   gtk_widget_queue_draw (self->marks);
@@ -275,7 +279,9 @@ hc_floor_follow_plan (HcFloor *self)
  * hc_floor_follow_check: (skip)
  * @self: the floor
  *
- * Marks what findings name and puts the birds on their places.
+ * Marks what findings name and puts the birds on their places. Birds wait for
+ * the end of a drag: they are everywhere, and drawing them anew paints all of
+ * the floor again.
  */
 void
 hc_floor_follow_check (HcFloor *self)
@@ -289,7 +295,8 @@ hc_floor_follow_check (HcFloor *self)
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, &id, &item))
     hc_floor_item_set_level (item, hc_check_get_part_level (check, id));
-  gtk_widget_queue_draw (self->birds);
+  if (!hc_document_is_previewing (hc_panel_get_document (HC_PANEL (self))))
+    gtk_widget_queue_draw (self->birds);
 }
 
 /**

@@ -74,8 +74,8 @@ hc_floor_draw_opening (const HcInk *ink, HcFloorItem *item, gpointer floor)
 }
 
 /* While one fitting is selected: how far it is from what stands around it. */
-static void
-draw_distances (const HcInk *ink, HcFloor *self)
+void
+hc_floor_draw_distances (const HcInk *ink, HcFloor *self)
 {
   const char *const *ids
       = hc_document_get_selection (hc_panel_get_document (HC_PANEL (self)));
@@ -101,17 +101,14 @@ draw_scale_bar (const HcInk *ink, HcFloor *self)
                      hc_panel_get_units (HC_PANEL (self)));
 }
 
-/**
- * hc_floor_draw_words: (skip)
- * @ink: where to
- * @self: the floor
- *
- * Draws what is to be read: names of pens, distances, the scale bar.
- */
+/* What is to be read: names of pens and the scale bar. */
 void
-hc_floor_draw_words (const HcInk *ink, HcFloor *self)
+hc_floor_draw_words (const HcInk *ink, gpointer floor)
 {
+  HcFloor *self = floor;
+
+  if (self->layout == NULL)
+    return;
   hc_draw_pen_names (ink, self->layout, hc_panel_get_units (HC_PANEL (self)), NULL);
-  draw_distances (ink, self);
   draw_scale_bar (ink, self);
 }

@@ -203,6 +203,7 @@ released (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
         }
     }
   drag = g_steal_pointer (&self->drag);
+  gtk_widget_queue_draw (self->birds);
   gtk_widget_queue_draw (self->marks);
 }
 

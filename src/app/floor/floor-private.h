@@ -35,6 +35,7 @@ struct _HcFloor
 
   GtkWidget *ground;
   GtkWidget *birds;
+  GtkWidget *words;
   GtkWidget *marks;
 };
 
@@ -64,7 +65,9 @@ void hc_floor_draw_fitting (const HcInk *ink, HcFloorItem *item, gpointer floor)
 void hc_floor_draw_opening (const HcInk *ink, HcFloorItem *item, gpointer floor);
 void hc_floor_draw_pen (const HcInk *ink, HcFloorItem *item, gpointer floor);
 void hc_floor_draw_outline (const HcInk *ink, HcFloorItem *item, gpointer floor);
-void hc_floor_draw_words (const HcInk *ink, HcFloor *self);
+void hc_floor_draw_words (const HcInk *ink, gpointer floor);
+void hc_floor_draw_distances (const HcInk *ink, HcFloor *self);
+gboolean hc_floor_get_marks_extents (gpointer floor, graphene_rect_t *extents);
 void hc_floor_draw_handle (const HcInk *ink, HcFloorItem *item, gpointer floor);
 
 HcBox hc_floor_get_extents (HcFloor *self);

@@ -13,6 +13,7 @@ struct _HcFloorSheet
   GtkWidget parent_instance;
 
   HcFloorSheetDraw draw;
+  HcFloorSheetExtents extents;
   gpointer floor;
 };
 
@@ -28,6 +29,8 @@ hc_floor_sheet_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   graphene_rect_init (&bounds, 0, 0, (float) gtk_widget_get_width (widget),
                       (float) gtk_widget_get_height (widget));
+  if (self->extents != NULL && !self->extents (self->floor, &bounds))
+    return;
   ink.cr = gtk_snapshot_append_cairo (snapshot, &bounds);
   cairo_translate (ink.cr, sight->x_px, sight->y_px);
   cairo_scale (ink.cr, sight->scale, sight->scale);
@@ -52,11 +55,12 @@ hc_floor_sheet_init (HcFloorSheet *self)
 }
 
 GtkWidget *
-hc_floor_sheet_new (HcFloorSheetDraw draw, gpointer floor)
+hc_floor_sheet_new (HcFloorSheetDraw draw, HcFloorSheetExtents extents, gpointer floor)
 {
   HcFloorSheet *self = g_object_new (HC_TYPE_FLOOR_SHEET, NULL);
 
   self->draw = draw;
+  self->extents = extents;
   self->floor = floor;
   return GTK_WIDGET (self);
 }

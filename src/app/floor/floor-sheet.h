@@ -21,6 +21,11 @@ G_DECLARE_FINAL_TYPE (HcFloorSheet, hc_floor_sheet, HC, FLOOR_SHEET, GtkWidget)
 
 typedef void (*HcFloorSheetDraw) (const HcInk *ink, gpointer floor);
 
-GtkWidget *hc_floor_sheet_new (HcFloorSheetDraw draw, gpointer floor);
+/* Where on the sheet there is anything to draw, pixels; FALSE for nowhere. What
+ * lies outside is not painted again when the sheet changes. */
+typedef gboolean (*HcFloorSheetExtents) (gpointer floor, graphene_rect_t *extents);
+
+GtkWidget *hc_floor_sheet_new (HcFloorSheetDraw draw, HcFloorSheetExtents extents,
+                               gpointer floor);
 
 G_END_DECLS

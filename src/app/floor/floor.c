@@ -48,6 +48,7 @@ hc_floor_set_sight (HcFloor *self, const HcSight *sight)
     redraw_all (self);
   gtk_widget_queue_draw (self->ground);
   gtk_widget_queue_draw (self->birds);
+  gtk_widget_queue_draw (self->words);
   gtk_widget_queue_draw (self->marks);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
 }
@@ -179,6 +180,7 @@ hc_floor_size_allocate (GtkWidget *widget, int width, int height, int baseline)
     }
   place_sheet (self->ground, width, height);
   place_sheet (self->birds, width, height);
+  place_sheet (self->words, width, height);
   place_sheet (self->marks, width, height);
   place_items (self);
 }
@@ -261,9 +263,9 @@ hc_floor_class_init (HcFloorClass *klass)
 }
 
 static GtkWidget *
-add_sheet (HcFloor *self, HcFloorSheetDraw draw)
+add_sheet (HcFloor *self, HcFloorSheetDraw draw, HcFloorSheetExtents extents)
 {
-  GtkWidget *sheet = hc_floor_sheet_new (draw, self);
+  GtkWidget *sheet = hc_floor_sheet_new (draw, extents, self);
 
   gtk_widget_set_parent (sheet, GTK_WIDGET (self));
   return sheet;
@@ -278,9 +280,10 @@ hc_floor_init (HcFloor *self)
   self->sight.scale = 0.1;
   self->items = g_hash_table_new (g_str_hash, g_str_equal);
   self->handles = g_ptr_array_new ();
-  self->ground = add_sheet (self, hc_floor_draw_ground);
-  self->birds = add_sheet (self, hc_floor_draw_birds);
-  self->marks = add_sheet (self, hc_floor_draw_marks);
+  self->ground = add_sheet (self, hc_floor_draw_ground, NULL);
+  self->birds = add_sheet (self, hc_floor_draw_birds, NULL);
+  self->words = add_sheet (self, hc_floor_draw_words, NULL);
+  self->marks = add_sheet (self, hc_floor_draw_marks, hc_floor_get_marks_extents);
   self->settings = g_settings_new (HC_APPLICATION_ID);
   g_signal_connect_object (self->settings, "changed::show-birds",
                            G_CALLBACK (gtk_widget_queue_draw), self->birds, G_CONNECT_SWAPPED);
