@@ -26,9 +26,12 @@ enum
 
 static guint signals[N_SIGNALS];
 
+/* The focus leaves a field as its page is left, when there is no plan to set. */
 static void
 field_entered (HcPropertyList *self, HcPropertyField *field)
 {
+  if (hc_panel_get_checker (self->panel) == NULL)
+    return;
   g_signal_emit (self, signals[ENTERED], 0, field);
 }
 

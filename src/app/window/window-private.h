@@ -33,6 +33,7 @@ struct _HcWindow
   GtkWidget *undo;
   GtkWidget *redo;
   GtkStack *pages;
+  GtkStack *tools;
   AdwFlap *tools_flap;
   AdwFlap *needs_flap;
   HcStartPage *start_page;

@@ -114,18 +114,28 @@ state_changed (HcWindow *self)
   hc_window_update_actions (self);
 }
 
+/* A page nobody looks at does not follow the plan; it is filled when it is
+ * looked at. */
+static void
+fill_page_in_sight (HcWindow *self)
+{
+  GtkWidget *const pages[] = { GTK_WIDGET (self->shelf), GTK_WIDGET (self->flock_page),
+                               GTK_WIDGET (self->site_page) };
+  GtkWidget *in_sight = gtk_stack_get_visible_child (self->tools);
+
+  for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
+    hc_panel_set_checker (HC_PANEL (pages[i]), pages[i] == in_sight ? self->checker : NULL);
+}
+
 static void
 hand_out_checker (HcWindow *self)
 {
-  GtkWidget *const parts[] = {
-    GTK_WIDGET (self->shelf),       GTK_WIDGET (self->flock_page),
-    GTK_WIDGET (self->site_page),   GTK_WIDGET (self->needs_panel),
-    GTK_WIDGET (self->floor_view),  GTK_WIDGET (self->strip),
-    GTK_WIDGET (self->properties),
-  };
+  GtkWidget *const parts[] = { GTK_WIDGET (self->needs_panel), GTK_WIDGET (self->floor_view),
+                               GTK_WIDGET (self->strip), GTK_WIDGET (self->properties) };
 
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
-    g_object_set (parts[i], "checker", self->checker, NULL);
+    hc_panel_set_checker (HC_PANEL (parts[i]), self->checker);
+  fill_page_in_sight (self);
 }
 
 static void
@@ -247,6 +257,7 @@ hc_window_class_init (HcWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcWindow, undo);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, redo);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, pages);
+  gtk_widget_class_bind_template_child (widget_class, HcWindow, tools);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, tools_flap);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, needs_flap);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, start_page);
@@ -260,6 +271,7 @@ hc_window_class_init (HcWindowClass *klass)
   hc_window_class_add_plan_actions (widget_class);
   hc_window_class_add_adding_actions (widget_class);
   hc_window_class_add_file_actions (widget_class);
+  gtk_widget_class_bind_template_callback (widget_class, fill_page_in_sight);
   gtk_widget_class_bind_template_callback (widget_class, hc_window_take_document);
   gtk_widget_class_bind_template_callback (widget_class, hc_window_open_file);
 }
