@@ -198,20 +198,6 @@ an_opening_goes_to_the_next_wall (Fixture *fixture, gconstpointer data)
   g_assert_cmpstr (hc_opening_get (moved)->wall, ==, wall);
 }
 
-static void
-shift_tab_leaves_the_floor (Fixture *fixture, gconstpointer data)
-{
-  GtkWidget *floor = GTK_WIDGET (fixture->floor);
-  HcFloorItem *item
-      = hc_floor_get_item (fixture->floor, hc_fitting_get_id (first_fitting (fixture)));
-  guint stops = 0;
-
-  gtk_widget_grab_focus (GTK_WIDGET (item));
-  while (gtk_widget_child_focus (floor, GTK_DIR_TAB_BACKWARD))
-    g_assert_cmpuint (stops++, <, 500);
-  g_assert_true (gtk_root_get_focus (gtk_widget_get_root (floor)) == floor);
-}
-
 #define ADD(path, test) g_test_add (path, Fixture, NULL, set_up, test, tear_down)
 
 int
@@ -225,7 +211,6 @@ main (int argc, char *argv[])
   ADD ("/app/floor/duplicate", a_duplicate_is_selected);
   ADD ("/app/floor/pen-handles", a_pen_has_a_handle_for_every_corner_and_wall);
   ADD ("/app/floor/next-wall", an_opening_goes_to_the_next_wall);
-  ADD ("/app/floor/shift-tab", shift_tab_leaves_the_floor);
   ADD ("/app/floor/edges", only_what_is_made_to_measure_has_edges_to_pull);
   return g_test_run ();
 }

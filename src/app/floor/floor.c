@@ -208,7 +208,7 @@ follow_dark (HcFloor *self)
   redraw_all (self);
 }
 
-/* The floor itself, not the first thing on it: from there Shift+Tab leaves. */
+/* The floor itself, not the first thing on it, which a bin would choose. */
 static gboolean
 hc_floor_grab_focus (GtkWidget *widget)
 {
