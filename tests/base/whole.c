@@ -82,6 +82,19 @@ lengths_are_kept_to_a_thousandth_of_a_millimetre (void)
   g_assert_false (signbit (hc_mm (-0.0001)));
 }
 
+static void
+four_square_feet_a_bird_hold_64_on_256 (void)
+{
+  double foot_m = 0.3048;
+  double floor_m2 = 256 * foot_m * foot_m;
+
+  g_test_summary ("International foot of 1959: 0.3048 m exactly");
+  g_assert_cmpint (hc_whole_fit (floor_m2, hc_fine (4 * foot_m * foot_m)), ==, 64);
+  g_assert_cmpint (hc_whole_fit (floor_m2, hc_mm (4 * foot_m * foot_m)), ==, 63);
+  g_assert_cmpfloat (hc_fine (NAN), ==, 0);
+  g_assert_false (signbit (hc_fine (-1e-9)));
+}
+
 int
 main (int argc,
       char **argv)
@@ -91,6 +104,7 @@ main (int argc,
   g_test_add_func ("/whole/tolerance", a_perch_short_by_more_than_the_tolerance_seats_one_less);
   g_test_add_func ("/whole/asked", what_is_asked_rounds_up);
   g_test_add_func ("/whole/odd-figures", odd_figures_give_safe_counts);
+  g_test_add_func ("/whole/square-feet", four_square_feet_a_bird_hold_64_on_256);
   g_test_add_func ("/whole/own-length", whole_seats_fit_their_own_length);
   g_test_add_func ("/whole/monotone", more_room_never_fits_fewer);
   g_test_add_func ("/whole/mm", lengths_are_kept_to_a_thousandth_of_a_millimetre);

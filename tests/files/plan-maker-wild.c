@@ -85,6 +85,7 @@ scramble_scalar (GRand *chance,
   switch (member->kind)
     {
     case HC_MEMBER_LENGTH:
+    case HC_MEMBER_FIGURE:
     case HC_MEMBER_NUMBER:
       *(double *) at = any_number (chance, member);
       break;

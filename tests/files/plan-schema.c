@@ -138,6 +138,7 @@ put_kind (JsonBuilder *builder,
   switch (member->kind)
     {
     case HC_MEMBER_LENGTH:
+    case HC_MEMBER_FIGURE:
     case HC_MEMBER_NUMBER:
       put_range (builder, "number", member);
       break;

@@ -8,6 +8,7 @@
 #include "files/read.h"
 #include "files/write-scalar.h"
 #include "files/write.h"
+#include "plan/edit-rules.h"
 
 #include <string.h>
 
@@ -44,6 +45,17 @@ numbers_have_three_decimals_at_most (void)
       hc_number_write (numbers[i].number, text);
       g_assert_cmpstr (text->str, ==, numbers[i].text);
     }
+}
+
+static void
+own_figures_have_six_decimals_at_most (void)
+{
+  g_autoptr (HcPlan) empty = hc_plan_new_empty ("croft", "Skerry Croft");
+  g_autoptr (HcPlan) plan = hc_plan_set_own_figure (empty, "f", "floor.light", 4 * 0.09290304,
+                                                    "square feet", NULL);
+  g_autofree char *text = hc_plan_write (plan, NULL, NULL);
+
+  g_assert_nonnull (strstr (text, "\"value\": 0.371612,"));
 }
 
 static HcPlan *
@@ -142,6 +154,7 @@ main (int argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/write/numbers", numbers_have_three_decimals_at_most);
+  g_test_add_func ("/write/own-figures", own_figures_have_six_decimals_at_most);
   g_test_add_func ("/write/days", days_are_written_as_iso_8601);
   g_test_add_func ("/write/length", the_length_is_that_of_the_text);
   g_test_add_func ("/write/unsound", unsound_plans_are_refused);

@@ -46,6 +46,19 @@ test_64_hens_of_four_pounds (void)
   barn_clear (&barn);
 }
 
+static void
+test_64_hens_by_an_own_figure (void)
+{
+  House barn;
+
+  g_test_summary ("Cyclopedia of Farm Animals, figure 559: 4 ft² a hen, set as one's own figure "
+                  "in m²; 64 on 256 ft²");
+  barn_init (&barn, "home-cold", 16 * BARN_FOOT_MM, 16 * BARN_FOOT_MM);
+  barn_set_own_figure (&barn, "floor.light", 4 * BARN_FOOT_MM * BARN_FOOT_MM / 1e6, "4 ft²");
+  barn_assert_carries (&barn, HC_NEED_FLOOR, "light_layer", BARN_GROWN, 64);
+  barn_clear (&barn);
+}
+
 /* Hens of 2.7 and 3.8 kg are of 5.95 and 8.38 lb. */
 static void
 test_a_square_foot_a_pound (void)
@@ -123,6 +136,7 @@ main (int argc, char **argv)
   ADD (deep_litter_house_of_6_by_11_metres);
   ADD (three_and_six_tenths_square_feet_a_hen);
   ADD (64_hens_of_four_pounds);
+  ADD (64_hens_by_an_own_figure);
   ADD (a_square_foot_a_pound);
   ADD (a_headline_of_24_and_32);
 #undef ADD

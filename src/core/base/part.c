@@ -29,6 +29,9 @@ own_member (gpointer values, const HcMember *member)
     case HC_MEMBER_NUMBER:
       *(double *) at = hc_mm (*(double *) at);
       break;
+    case HC_MEMBER_FIGURE:
+      *(double *) at = hc_fine (*(double *) at);
+      break;
     case HC_MEMBER_TEXT:
       *(char **) at = g_strdup (*(char **) at);
       break;
@@ -106,6 +109,8 @@ same_member (gconstpointer a, gconstpointer b, const HcMember *member)
     case HC_MEMBER_LENGTH:
     case HC_MEMBER_NUMBER:
       return hc_mm (*(const double *) one) == hc_mm (*(const double *) other);
+    case HC_MEMBER_FIGURE:
+      return hc_fine (*(const double *) one) == hc_fine (*(const double *) other);
     case HC_MEMBER_TEXT:
       return same_text (*(char *const *) one, *(char *const *) other);
     case HC_MEMBER_IDS:

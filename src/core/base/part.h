@@ -24,6 +24,7 @@ typedef GPtrArray HcParts;
 /**
  * HcMemberKind:
  * @HC_MEMBER_LENGTH: `double`, millimetres, kept to 0.001
+ * @HC_MEMBER_FIGURE: `double`, kept to 0.000001
  * @HC_MEMBER_NUMBER: `double`, kept to 0.001
  * @HC_MEMBER_COUNT: `int`
  * @HC_MEMBER_FLAG: `gboolean`
@@ -37,6 +38,7 @@ typedef GPtrArray HcParts;
 typedef enum
 {
   HC_MEMBER_LENGTH,
+  HC_MEMBER_FIGURE,
   HC_MEMBER_NUMBER,
   HC_MEMBER_COUNT,
   HC_MEMBER_FLAG,
@@ -148,6 +150,8 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcParts, g_ptr_array_unref)
   { json, HC_MEMBER_LENGTH, G_STRUCT_OFFSET (Values, field), least, most, normal, FALSE, NULL, NULL }
 #define HC_NUMBER(Values, field, json, least, most, normal) \
   { json, HC_MEMBER_NUMBER, G_STRUCT_OFFSET (Values, field), least, most, normal, FALSE, NULL, NULL }
+#define HC_FIGURE(Values, field, json, least, most, normal) \
+  { json, HC_MEMBER_FIGURE, G_STRUCT_OFFSET (Values, field), least, most, normal, FALSE, NULL, NULL }
 #define HC_COUNT(Values, field, json, least, most, normal) \
   { json, HC_MEMBER_COUNT, G_STRUCT_OFFSET (Values, field), least, most, normal, FALSE, NULL, NULL }
 #define HC_FLAG(Values, field, json, normal) \

@@ -72,3 +72,20 @@ hc_mm (double length_mm)
     return 0;
   return round (length_mm * 1000) / 1000 + 0.0;
 }
+
+/**
+ * hc_fine:
+ * @figure: a figure of the rules
+ *
+ * Rounds to 0.000001: four square feet of floor rounded to 0.001 m² would take
+ * the last of 64 birds off a floor that holds them.
+ *
+ * Returns: the rounded figure, never minus zero; 0 for what is not finite
+ */
+double
+hc_fine (double figure)
+{
+  if (!isfinite (figure))
+    return 0;
+  return round (figure * 1e6) / 1e6 + 0.0;
+}

@@ -30,5 +30,6 @@ gint64 hc_whole_fit (double offered,
                      double each);
 gint64 hc_whole_asked (double asked);
 double hc_mm (double length_mm);
+double hc_fine (double figure);
 
 G_END_DECLS

@@ -122,6 +122,7 @@ read_kind (HcReader *self,
   switch (member->kind)
     {
     case HC_MEMBER_LENGTH:
+    case HC_MEMBER_FIGURE:
     case HC_MEMBER_NUMBER:
       return read_number (self, value, at);
     case HC_MEMBER_COUNT:

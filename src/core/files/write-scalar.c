@@ -11,6 +11,26 @@
 #include <math.h>
 #include <stdlib.h>
 
+/* In whole units of the last decimal, so that nothing is left to printf. */
+static void
+write_in_units (double number,
+                long long units_in_one,
+                int decimals,
+                GString *into)
+{
+  long long units = llround (number * (double) units_in_one);
+  lldiv_t parts = lldiv (llabs (units), units_in_one);
+
+  if (units < 0)
+    g_string_append_c (into, '-');
+  g_string_append_printf (into, "%lld", parts.quot);
+  if (parts.rem == 0)
+    return;
+  g_string_append_printf (into, ".%0*lld", decimals, parts.rem);
+  while (into->str[into->len - 1] == '0')
+    g_string_truncate (into, into->len - 1);
+}
+
 /**
  * hc_number_write: (skip)
  * @number: a number within a million million of nothing
@@ -20,17 +40,7 @@ void
 hc_number_write (double number,
                  GString *into)
 {
-  long long thousandths = llround (number * 1000);
-  lldiv_t parts = lldiv (llabs (thousandths), 1000);
-
-  if (thousandths < 0)
-    g_string_append_c (into, '-');
-  g_string_append_printf (into, "%lld", parts.quot);
-  if (parts.rem == 0)
-    return;
-  g_string_append_printf (into, ".%03lld", parts.rem);
-  while (into->str[into->len - 1] == '0')
-    g_string_truncate (into, into->len - 1);
+  write_in_units (number, 1000, 3, into);
 }
 
 static void
@@ -62,6 +72,9 @@ hc_scalar_write (const HcMember *member,
     case HC_MEMBER_NUMBER:
       hc_number_write (*(const double *) at, into);
       break;
+    case HC_MEMBER_FIGURE:
+      write_in_units (*(const double *) at, 1000000, 6, into);
+      break;
     case HC_MEMBER_COUNT:
       g_string_append_printf (into, "%d", *(const int *) at);
       break;
@@ -87,6 +100,7 @@ is_normal (const HcMember *member,
   switch (member->kind)
     {
     case HC_MEMBER_LENGTH:
+    case HC_MEMBER_FIGURE:
     case HC_MEMBER_NUMBER:
       return *(const double *) at == member->normal;
     case HC_MEMBER_COUNT:

@@ -64,6 +64,7 @@ fault_of_value (gconstpointer at,
   switch (member->kind)
     {
     case HC_MEMBER_LENGTH:
+    case HC_MEMBER_FIGURE:
     case HC_MEMBER_NUMBER:
       return is_within (*(const double *) at, member) ? HC_FAULT_NONE : HC_FAULT_NUMBER;
     case HC_MEMBER_COUNT:

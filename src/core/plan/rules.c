@@ -8,7 +8,7 @@
 
 static const HcMember own_figure_members[] = {
   HC_TEXT_REQUIRED (HcOwnFigureValues, figure, "figure"),
-  HC_NUMBER (HcOwnFigureValues, value, "value", 0, 1e6, 0),
+  HC_FIGURE (HcOwnFigureValues, value, "value", 0, 1e6, 0),
   HC_TEXT (HcOwnFigureValues, reason, "reason"),
 };
 
