@@ -150,13 +150,11 @@ static void
 tell_capacity (const HcCall *call, const Capacity *capacity, const HcHeadline *headline,
                GString *out)
 {
+  g_autofree char *fix_now = hc_words_fix_now (headline);
+
   tell_answer (call, capacity, headline, out);
-  for (int id = 0; call->kind != NULL && id < HC_N_NEEDS; id++)
-    if (headline->mend_first[id])
-      g_string_append_printf (
-          /* Translators: the name of a need, such as "Does it fit". */
-          out, _("Mend first: %s.\n"),
-          g_dgettext (GETTEXT_PACKAGE, hc_need_get ((HcNeedId) id)->title));
+  if (call->kind != NULL && fix_now != NULL)
+    g_string_append_printf (out, "%s.\n", fix_now);
   g_string_append_printf (out, "\n%s\n", _("What runs out next"));
   for (guint i = 0; i < hc_ladder_get_n_rungs (capacity->ladder); i++)
     {

@@ -19,7 +19,7 @@
 
 #define HALO 0.72
 #define HALO_UNITS 3.0
-#define MARK_UNITS 13.0
+#define PEN_MARK_UNITS 18.0
 
 /* Places tried for a name across and down a pen, and what speaks against one;
  * its distance from the middle counts up to 1. */
@@ -201,8 +201,52 @@ mark_openings (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
         continue;
       cairo_save (ink->cr);
       if (hc_opening_drawing_place (ink, layout, openings->pdata[i], &thickness))
-        hc_draw_level_mark (ink, 0, 0, MARK_UNITS / ink->scale, level);
+        hc_draw_opening_mark (ink, level);
       cairo_restore (ink->cr);
+    }
+}
+
+/* The corner at the right and the back, as marks of fittings are. */
+static HcPoint
+back_right_corner (const GArray *ring)
+{
+  HcPoint best = g_array_index (ring, HcPoint, 0);
+
+  for (guint i = 1; i < ring->len; i++)
+    {
+      HcPoint at = g_array_index (ring, HcPoint, i);
+
+      if (at.x_mm - at.y_mm > best.x_mm - best.y_mm)
+        best = at;
+    }
+  return best;
+}
+
+/**
+ * hc_draw_pen_marks:
+ * @ink: the ink, in the plan's space
+ * @layout: a layout
+ * @check: it judged
+ *
+ * Marks every pen that a finding names, or whose birds it names, as too little
+ * or just enough.
+ */
+void
+hc_draw_pen_marks (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
+{
+  HcParts *pens = hc_layout_get (layout)->pens;
+  double size = PEN_MARK_UNITS / ink->scale;
+
+  for (guint i = 0; i < pens->len; i++)
+    {
+      HcLevel level = hc_check_get_pen_level (check, hc_pen_get_id (pens->pdata[i]));
+      g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pens->pdata[i]);
+      HcPoint corner;
+
+      if (level > HC_LEVEL_TIGHT || ring->len < 3)
+        continue;
+      corner = back_right_corner (ring);
+      hc_draw_level_mark (ink, corner.x_mm - size, corner.y_mm + size, size, level);
     }
 }
 
@@ -212,8 +256,7 @@ mark_openings (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
  * @layout: a layout
  * @check: it judged
  *
- * Marks every fitting and opening that a finding names as too little or just
- * enough.
+ * Marks everything that a finding names as too little or just enough.
  */
 void
 hc_draw_marks (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
@@ -224,4 +267,5 @@ hc_draw_marks (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
     mark_fittings (ink, hc_pen_get (pens->pdata[i])->fittings, check);
   mark_fittings (ink, hc_layout_get (layout)->loose, check);
   mark_openings (ink, layout, check);
+  hc_draw_pen_marks (ink, layout, check);
 }

@@ -14,6 +14,7 @@ G_BEGIN_DECLS
 
 void hc_draw_pen_names (const HcInk *ink, const HcLayout *layout, HcUnits units,
                         const GArray *birds);
+void hc_draw_pen_marks (const HcInk *ink, const HcLayout *layout, const HcCheck *check);
 void hc_draw_marks (const HcInk *ink, const HcLayout *layout, const HcCheck *check);
 
 G_END_DECLS

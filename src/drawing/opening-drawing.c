@@ -7,6 +7,7 @@
 #include "opening-drawing.h"
 
 #include "drawing/board.h"
+#include "drawing/level-mark.h"
 #include "drawing/wall-outline.h"
 
 #include <math.h>
@@ -16,6 +17,7 @@
 #define STUB_MM 260.0
 #define FLAP_DEG 24.0
 #define LOUVRES_APART_MM 60.0
+#define MARK_UNITS 13.0
 
 /* In here x runs along the wall, y inwards, the origin in the middle of the
  * opening. */
@@ -225,6 +227,26 @@ hc_opening_drawing_place (const HcInk *ink, const HcLayout *layout, const HcOpen
   cairo_translate (ink->cr, hc_opening_get (opening)->along_mm, 0);
   *thickness_mm = hc_wall_get (wall)->thickness_mm;
   return TRUE;
+}
+
+/**
+ * hc_draw_opening_mark:
+ * @ink: the ink, in the opening's own frame
+ * @level: the level its findings give it
+ *
+ * Draws the mark of @level in the middle of the opening, upright on the page
+ * whichever way its wall runs.
+ */
+void
+hc_draw_opening_mark (const HcInk *ink, HcLevel level)
+{
+  cairo_matrix_t matrix;
+
+  cairo_save (ink->cr);
+  cairo_get_matrix (ink->cr, &matrix);
+  cairo_rotate (ink->cr, -atan2 (matrix.yx, matrix.xx));
+  hc_draw_level_mark (ink, 0, 0, MARK_UNITS / ink->scale, level);
+  cairo_restore (ink->cr);
 }
 
 /**

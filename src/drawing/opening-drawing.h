@@ -6,6 +6,7 @@
 
 #include "drawing/ink.h"
 
+#include "book/level.h"
 #include "plan/layout.h"
 
 G_BEGIN_DECLS
@@ -13,6 +14,7 @@ G_BEGIN_DECLS
 gboolean hc_opening_drawing_place (const HcInk *ink, const HcLayout *layout,
                                    const HcOpening *opening, double *thickness_mm);
 void hc_draw_opening (const HcInk *ink, const HcOpeningValues *values, double thickness_mm);
+void hc_draw_opening_mark (const HcInk *ink, HcLevel level);
 void hc_draw_openings (const HcInk *ink, const HcLayout *layout);
 
 G_END_DECLS

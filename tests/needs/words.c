@@ -177,7 +177,7 @@ test_the_headline_says_what_runs_out (void)
   g_assert_cmpstr (text, ==, "27 in comfort, 35 at most; nest boxes run out first");
   headline.mend_first[HC_NEED_AIR] = TRUE;
   mend = hc_words_headline (&headline, HC_UNITS_METRIC);
-  g_assert_true (g_str_has_suffix (mend, ". Mend first: Air"));
+  g_assert_true (g_str_has_suffix (mend, ". Fix now: Air"));
 }
 
 static void

@@ -7,6 +7,7 @@
 #include "app/flock/flock-page.h"
 
 #include "app/fields/date-field.h"
+#include "app/fields/plain-names.h"
 #include "app/flock/group-card.h"
 
 #include "base/ids.h"
@@ -101,6 +102,26 @@ show_groups (HcFlockPage *self, HcParts *batches)
     gtk_box_remove (self->groups, surplus);
 }
 
+/**
+ * hc_flock_page_show_group:
+ * @self: the page, in sight
+ * @id: id of a group of birds
+ *
+ * Gives its card the focus, which brings it into sight.
+ */
+void
+hc_flock_page_show_group (HcFlockPage *self, const char *id)
+{
+  GtkWidget *card = gtk_widget_get_first_child (GTK_WIDGET (self->groups));
+
+  for (; card != NULL; card = gtk_widget_get_next_sibling (card))
+    if (g_strcmp0 (hc_group_card_get_id (HC_GROUP_CARD (card)), id) == 0)
+      {
+        gtk_widget_grab_focus (card);
+        return;
+      }
+}
+
 static void
 hc_flock_page_plan_changed (HcPanel *panel)
 {
@@ -129,6 +150,7 @@ static void
 hc_flock_page_init (HcFlockPage *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  hc_name_plainly (GTK_WIDGET (self));
   self->day = HC_DATE_FIELD (hc_date_field_new (_("today")));
   adw_bin_set_child (self->day_place, GTK_WIDGET (self->day));
   g_signal_connect_swapped (self->day, "entered", G_CALLBACK (day_entered), self);

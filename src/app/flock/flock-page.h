@@ -11,4 +11,6 @@ G_BEGIN_DECLS
 #define HC_TYPE_FLOCK_PAGE (hc_flock_page_get_type ())
 G_DECLARE_FINAL_TYPE (HcFlockPage, hc_flock_page, HC, FLOCK_PAGE, HcPanel)
 
+void hc_flock_page_show_group (HcFlockPage *self, const char *id);
+
 G_END_DECLS

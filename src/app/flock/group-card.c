@@ -55,7 +55,7 @@ remove_group (GtkWidget *widget, const char *name, GVariant *parameter)
   HcGroupCard *self = HC_GROUP_CARD (widget);
 
   hc_panel_apply (self->panel, hc_plan_remove_batch (plan_of (self), self->id), NULL,
-                  _("Take Birds Out"), NULL);
+                  _("Remove Birds"), NULL);
 }
 
 /**
@@ -75,11 +75,24 @@ hc_group_card_show (HcGroupCard *self, HcBatch *batch)
   hc_property_list_show (self->fields, hc_batch_get (batch));
 }
 
+const char *
+hc_group_card_get_id (HcGroupCard *self)
+{
+  return self->id;
+}
+
 static void
 hc_group_card_finalize (GObject *object)
 {
   g_free (HC_GROUP_CARD (object)->id);
   G_OBJECT_CLASS (hc_group_card_parent_class)->finalize (object);
+}
+
+static gboolean
+hc_group_card_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_child_focus (GTK_WIDGET (HC_GROUP_CARD (widget)->fields),
+                                 GTK_DIR_TAB_FORWARD);
 }
 
 static void
@@ -89,6 +102,7 @@ hc_group_card_class_init (HcGroupCardClass *klass)
 
   g_type_ensure (HC_TYPE_PROPERTY_LIST);
   G_OBJECT_CLASS (klass)->finalize = hc_group_card_finalize;
+  widget_class->grab_focus = hc_group_card_grab_focus;
   gtk_widget_class_install_action (widget_class, "group.remove", NULL, remove_group);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/group-card.ui");
   gtk_widget_class_bind_template_child (widget_class, HcGroupCard, heading);

@@ -14,4 +14,6 @@ G_DECLARE_FINAL_TYPE (HcGroupCard, hc_group_card, HC, GROUP_CARD, GtkBox)
 GtkWidget *hc_group_card_new (HcPanel *panel);
 void hc_group_card_show (HcGroupCard *self, HcBatch *batch);
 
+const char *hc_group_card_get_id (HcGroupCard *self);
+
 G_END_DECLS

@@ -294,7 +294,14 @@ hc_floor_follow_check (HcFloor *self)
     return;
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, &id, &item))
-    hc_floor_item_set_level (item, hc_check_get_part_level (check, id));
+    {
+      gboolean is_pen = hc_floor_item_get_kind (item) == HC_ITEM_PEN;
+      HcLevel level
+          = is_pen ? hc_check_get_pen_level (check, id) : hc_check_get_part_level (check, id);
+
+      if (hc_floor_item_set_level (item, level) && is_pen)
+        gtk_widget_queue_draw (self->words);
+    }
   if (!hc_document_is_previewing (hc_panel_get_document (HC_PANEL (self))))
     gtk_widget_queue_draw (self->birds);
 }

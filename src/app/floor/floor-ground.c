@@ -70,6 +70,8 @@ hc_floor_draw_opening (const HcInk *ink, HcFloorItem *item, gpointer floor)
   const HcItemFrame *frame = hc_floor_item_get_frame (item);
 
   hc_draw_opening (ink, hc_opening_get (hc_floor_item_get_part (item)), frame->depth_mm);
+  if (hc_floor_item_get_level (item) < HC_LEVEL_GOOD)
+    hc_draw_opening_mark (ink, hc_floor_item_get_level (item));
   hc_floor_draw_outline (ink, item, floor);
 }
 
@@ -101,14 +103,18 @@ draw_scale_bar (const HcInk *ink, HcFloor *self)
                      hc_panel_get_units (HC_PANEL (self)));
 }
 
-/* What is to be read: names of pens and the scale bar. */
+/* What is to be read: names of pens, marks on them, and the scale bar. */
 void
 hc_floor_draw_words (const HcInk *ink, gpointer floor)
 {
   HcFloor *self = floor;
+  HcCheck *check;
 
   if (self->layout == NULL)
     return;
+  check = hc_panel_get_check (HC_PANEL (self));
   hc_draw_pen_names (ink, self->layout, hc_panel_get_units (HC_PANEL (self)), NULL);
+  if (check != NULL)
+    hc_draw_pen_marks (ink, self->layout, check);
   draw_scale_bar (ink, self);
 }

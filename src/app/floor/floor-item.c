@@ -8,6 +8,8 @@
 
 #include "app/floor/floor.h"
 
+#include "words/words.h"
+
 #include <math.h>
 
 /* Room round an item for its outline, its level mark and its shadow. */
@@ -25,6 +27,7 @@ struct _HcFloorItem
   HcItemDraw draw;
   gpointer floor;
   HcLevel level;
+  char *place;
   gboolean selected;
 };
 
@@ -155,13 +158,39 @@ hc_floor_item_set_selected (HcFloorItem *self, gboolean selected)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
-void
+/* Where it is, and how it is judged where that is not well enough. */
+static void
+tell_description (HcFloorItem *self)
+{
+  g_autoptr (GPtrArray) told = g_ptr_array_new ();
+  g_autofree char *text = NULL;
+
+  if (self->place != NULL)
+    g_ptr_array_add (told, self->place);
+  if (self->level <= HC_LEVEL_TIGHT)
+    g_ptr_array_add (told, (gpointer) hc_words_level (self->level));
+  g_ptr_array_add (told, NULL);
+  text = g_strjoinv (", ", (char **) told->pdata);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                  text, -1);
+}
+
+/**
+ * hc_floor_item_set_level:
+ * @self: an item
+ * @level: the level its findings give it
+ *
+ * Returns: whether it is another one than before
+ */
+gboolean
 hc_floor_item_set_level (HcFloorItem *self, HcLevel level)
 {
   if (self->level == level)
-    return;
+    return FALSE;
   self->level = level;
+  tell_description (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
+  return TRUE;
 }
 
 HcLevel
@@ -174,14 +203,16 @@ hc_floor_item_get_level (HcFloorItem *self)
  * hc_floor_item_tell:
  * @self: an item
  * @label: what it is, for a screen reader and the tooltip
- * @description: (nullable): where it is and what is wrong with it
+ * @place: (nullable): where it is
  */
 void
-hc_floor_item_tell (HcFloorItem *self, const char *label, const char *description)
+hc_floor_item_tell (HcFloorItem *self, const char *label, const char *place)
 {
+  g_free (self->place);
+  self->place = g_strdup (place);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label,
-                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
-                                  description != NULL ? description : "", -1);
+                                  -1);
+  tell_description (self);
 }
 
 /* A door swings out as far as it is wide. */
@@ -219,6 +250,7 @@ hc_floor_item_finalize (GObject *object)
 
   g_clear_pointer (&self->part, hc_part_unref);
   g_free (self->id);
+  g_free (self->place);
   G_OBJECT_CLASS (hc_floor_item_parent_class)->finalize (object);
 }
 

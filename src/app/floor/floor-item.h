@@ -59,8 +59,8 @@ void hc_floor_item_move (HcFloorItem *self, const HcItemFrame *frame);
 void hc_floor_item_place (HcFloorItem *self);
 gboolean hc_floor_item_is_selected (HcFloorItem *self);
 void hc_floor_item_set_selected (HcFloorItem *self, gboolean selected);
-void hc_floor_item_set_level (HcFloorItem *self, HcLevel level);
+gboolean hc_floor_item_set_level (HcFloorItem *self, HcLevel level);
 HcLevel hc_floor_item_get_level (HcFloorItem *self);
-void hc_floor_item_tell (HcFloorItem *self, const char *label, const char *description);
+void hc_floor_item_tell (HcFloorItem *self, const char *label, const char *place);
 
 G_END_DECLS

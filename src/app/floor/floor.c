@@ -83,28 +83,52 @@ hc_floor_get_item (HcFloor *self, const char *id)
   return g_hash_table_lookup (self->items, id);
 }
 
+static gboolean
+is_in_sight (HcFloor *self, HcFloorItem *item)
+{
+  double x, y;
+
+  hc_sight_to_px (&self->sight, hc_floor_item_get_frame (item)->centre, &x, &y);
+  return x >= 0 && y >= 0 && x <= gtk_widget_get_width (GTK_WIDGET (self))
+         && y <= gtk_widget_get_height (GTK_WIDGET (self));
+}
+
 /**
- * hc_floor_show_part:
+ * hc_floor_show_parts:
  * @self: the floor
- * @id: id of a pen, fitting or opening
+ * @ids: (array zero-terminated=1): ids of pens, fittings and openings
  *
- * Selects it, brings it into sight and gives it the focus.
+ * Selects them, brings them into sight and gives the first the focus.
  */
+void
+hc_floor_show_parts (HcFloor *self, const char *const *ids)
+{
+  HcFloorItem *first = NULL;
+  gboolean in_sight = TRUE;
+
+  for (guint i = 0; ids[i] != NULL; i++)
+    {
+      HcFloorItem *item = hc_floor_get_item (self, ids[i]);
+
+      if (item == NULL)
+        continue;
+      first = first != NULL ? first : item;
+      in_sight = in_sight && is_in_sight (self, item);
+    }
+  if (first == NULL)
+    return;
+  if (!in_sight)
+    hc_floor_fit (self);
+  gtk_widget_grab_focus (GTK_WIDGET (first));
+  hc_document_select (hc_panel_get_document (HC_PANEL (self)), ids);
+}
+
 void
 hc_floor_show_part (HcFloor *self, const char *id)
 {
   const char *const ids[] = { id, NULL };
-  HcFloorItem *item = hc_floor_get_item (self, id);
-  double x, y;
 
-  if (item == NULL)
-    return;
-  hc_sight_to_px (&self->sight, hc_floor_item_get_frame (item)->centre, &x, &y);
-  if (x < 0 || y < 0 || x > gtk_widget_get_width (GTK_WIDGET (self))
-      || y > gtk_widget_get_height (GTK_WIDGET (self)))
-    hc_floor_fit (self);
-  hc_document_select (hc_panel_get_document (HC_PANEL (self)), ids);
-  gtk_widget_grab_focus (GTK_WIDGET (item));
+  hc_floor_show_parts (self, ids);
 }
 
 HcFloorTool

@@ -31,6 +31,7 @@ void hc_floor_set_sight (HcFloor *self, const HcSight *sight);
 void hc_floor_fit (HcFloor *self);
 void hc_floor_zoom (HcFloor *self, double factor);
 void hc_floor_show_part (HcFloor *self, const char *id);
+void hc_floor_show_parts (HcFloor *self, const char *const *ids);
 const HcPalette *hc_floor_get_palette (HcFloor *self);
 HcFloorItem *hc_floor_get_item (HcFloor *self, const char *id);
 HcFloorTool hc_floor_get_tool (HcFloor *self);

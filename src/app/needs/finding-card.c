@@ -6,6 +6,7 @@
 
 #include "app/needs/finding-card.h"
 
+#include "app/fields/plain-names.h"
 #include "app/needs/set-text.h"
 
 #include "words/words.h"
@@ -25,13 +26,22 @@ struct _HcFindingCard
 
 G_DEFINE_FINAL_TYPE (HcFindingCard, hc_finding_card, GTK_TYPE_BOX)
 
-/* A button that acts on an id, hidden while there is none. */
 static void
-aim_at (GtkWidget *button, const char *id)
+aim_at_parts (GtkWidget *button, char **ids)
 {
-  gtk_widget_set_visible (button, id != NULL);
-  if (id != NULL)
-    gtk_actionable_set_action_target (GTK_ACTIONABLE (button), "s", id);
+  gboolean any = ids != NULL && ids[0] != NULL;
+
+  gtk_widget_set_visible (button, any);
+  if (any)
+    gtk_actionable_set_action_target (GTK_ACTIONABLE (button), "^as", ids);
+}
+
+static void
+aim_at_figure (GtkWidget *button, const char *figure)
+{
+  gtk_widget_set_visible (button, figure != NULL);
+  if (figure != NULL)
+    gtk_actionable_set_action_target (GTK_ACTIONABLE (button), "s", figure);
 }
 
 /**
@@ -49,14 +59,13 @@ hc_finding_card_show (HcFindingCard *self, const HcCheck *check, const HcFinding
   g_autofree char *measure = hc_words_finding_detail (finding, units);
   g_autofree char *todo = hc_words_finding_todo (check, finding, units);
   g_autofree char *source = hc_words_finding_source (finding);
-  gboolean has_place = finding->ids != NULL && finding->ids[0] != NULL;
 
   hc_set_text (self->sentence, sentence);
   hc_set_text (self->measure, measure);
   hc_set_text (self->todo, todo);
   hc_set_text (self->source, source);
-  aim_at (self->show_me, has_place ? finding->ids[0] : NULL);
-  aim_at (self->see_figure, finding->figure);
+  aim_at_parts (self->show_me, finding->ids);
+  aim_at_figure (self->see_figure, finding->figure);
 }
 
 static void
@@ -79,6 +88,7 @@ static void
 hc_finding_card_init (HcFindingCard *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  hc_name_plainly (GTK_WIDGET (self));
 }
 
 /**

@@ -23,7 +23,7 @@ struct _HcHowMany
   GtkDropDown *condition;
   GtkLabel *most;
   GtkLabel *more;
-  GtkLabel *mend_first;
+  GtkLabel *fix_now;
   GtkBox *rungs;
 
   HcLadderTask *task;
@@ -128,16 +128,9 @@ hc_how_many_counted (HcPanel *panel)
 {
   HcHowMany *self = HC_HOW_MANY (panel);
   const HcHeadline *headline = hc_checker_get_headline (hc_panel_get_checker (panel));
-  g_autoptr (GString) text = g_string_new (NULL);
-  g_autofree char *sentence = NULL;
+  g_autofree char *fix_now = headline != NULL ? hc_words_fix_now (headline) : NULL;
 
-  for (guint i = 0; headline != NULL && i < HC_N_NEEDS; i++)
-    if (headline->mend_first[i])
-      g_string_append_printf (text, "%s%s", text->len > 0 ? ", " : "",
-                              hc_words_need_title ((HcNeedId) i));
-  if (text->len > 0)
-    sentence = g_strdup_printf (_("Mend first: %s"), text->str);
-  hc_set_text (self->mend_first, sentence);
+  hc_set_text (self->fix_now, fix_now);
 }
 
 static void
@@ -191,7 +184,7 @@ hc_how_many_class_init (HcHowManyClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcHowMany, condition);
   gtk_widget_class_bind_template_child (widget_class, HcHowMany, most);
   gtk_widget_class_bind_template_child (widget_class, HcHowMany, more);
-  gtk_widget_class_bind_template_child (widget_class, HcHowMany, mend_first);
+  gtk_widget_class_bind_template_child (widget_class, HcHowMany, fix_now);
   gtk_widget_class_bind_template_child (widget_class, HcHowMany, rungs);
   gtk_widget_class_bind_template_callback (widget_class, ask);
 }

@@ -6,6 +6,7 @@
 
 #include "app/rules/own-figure-editor.h"
 
+#include "app/fields/plain-names.h"
 #include "app/needs/set-text.h"
 
 #include <glib/gi18n.h>
@@ -121,6 +122,7 @@ static void
 hc_own_figure_editor_init (HcOwnFigureEditor *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  hc_name_plainly (GTK_WIDGET (self));
 }
 
 /**

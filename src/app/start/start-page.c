@@ -6,6 +6,7 @@
 
 #include "app/start/start-page.h"
 
+#include "app/fields/plain-names.h"
 #include "app/start/home-units.h"
 #include "app/start/house-card.h"
 #include "app/start/questions.h"
@@ -204,4 +205,5 @@ static void
 hc_start_page_init (HcStartPage *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  hc_name_plainly (GTK_WIDGET (self));
 }

@@ -112,9 +112,34 @@ add_pen (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
-show_part (GtkWidget *widget, const char *name, GVariant *parameter)
+show_group (HcWindow *self, const char *id)
 {
-  hc_floor_show_part (floor_of (HC_WINDOW (widget)), g_variant_get_string (parameter, NULL));
+  gtk_stack_set_visible_child_name (self->tools, "birds");
+  adw_flap_set_reveal_flap (self->tools_flap, TRUE);
+  hc_flock_page_show_group (self->flock_page, id);
+}
+
+/* Of birds, the pen they live in is shown, and their card on the page of birds. */
+static void
+show_parts (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcWindow *self = HC_WINDOW (widget);
+  HcParts *batches = hc_plan_get (hc_document_get_plan (self->document))->batches;
+  g_autofree const char **ids = g_variant_get_strv (parameter, NULL);
+  const char *group = NULL;
+
+  for (guint i = 0; ids[i] != NULL; i++)
+    {
+      HcBatch *batch = hc_parts_find (batches, ids[i]);
+
+      if (batch == NULL)
+        continue;
+      group = group != NULL ? group : hc_batch_get_id (batch);
+      ids[i] = hc_batch_get (batch)->pen != NULL ? hc_batch_get (batch)->pen : "";
+    }
+  hc_floor_show_parts (floor_of (self), ids);
+  if (group != NULL)
+    show_group (self, group);
 }
 
 /**
@@ -140,5 +165,5 @@ hc_window_class_add_adding_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.add-opening", "s", add_opening);
   gtk_widget_class_install_action (klass, "win.add-pen", "s", add_pen);
   gtk_widget_class_install_action (klass, "win.tool", "s", take_tool);
-  gtk_widget_class_install_action (klass, "win.show-part", "s", show_part);
+  gtk_widget_class_install_action (klass, "win.show-parts", "as", show_parts);
 }

@@ -4,6 +4,7 @@
  * The window's files: open, save, draw to a file, and the question before closing. */
 #include "config.h"
 
+#include "app/fields/plain-names.h"
 #include "app/window/window-private.h"
 
 #include "base/error.h"
@@ -63,6 +64,7 @@ hc_window_ask_nothing (HcWindow *self, const char *heading, const char *body)
   GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (self), heading, body);
 
   adw_message_dialog_add_response (ADW_MESSAGE_DIALOG (dialog), "close", _("_Close"));
+  hc_name_plainly (dialog);
   gtk_window_present (GTK_WINDOW (dialog));
 }
 
@@ -98,6 +100,7 @@ ask_about_changes (HcWindow *self, const char *reason)
   adw_message_dialog_set_response_appearance (ADW_MESSAGE_DIALOG (dialog), "over",
                                               ADW_RESPONSE_DESTRUCTIVE);
   g_signal_connect (dialog, "response", G_CALLBACK (changed_answered), self);
+  hc_name_plainly (dialog);
   gtk_window_present (GTK_WINDOW (dialog));
 }
 
@@ -306,6 +309,7 @@ hc_window_ask_before_closing (HcWindow *self)
   adw_message_dialog_set_default_response (ADW_MESSAGE_DIALOG (dialog), "save");
   adw_message_dialog_set_close_response (ADW_MESSAGE_DIALOG (dialog), "cancel");
   g_signal_connect (dialog, "response", G_CALLBACK (close_answered), self);
+  hc_name_plainly (dialog);
   gtk_window_present (GTK_WINDOW (dialog));
 }
 

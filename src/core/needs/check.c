@@ -283,3 +283,23 @@ hc_check_get_part_level (const HcCheck *check, const char *id)
     return HC_LEVEL_PLENTY;
   return GPOINTER_TO_INT (level);
 }
+
+/**
+ * hc_check_get_pen_level: (skip)
+ * @check: a check
+ * @id: id of a pen
+ *
+ * Returns: the worst level of the findings that name it, or a group of birds
+ *   that lives in it
+ */
+HcLevel
+hc_check_get_pen_level (const HcCheck *check, const char *id)
+{
+  HcParts *batches = hc_plan_get (check->plan)->batches;
+  HcLevel level = hc_check_get_part_level (check, id);
+
+  for (guint i = 0; i < batches->len; i++)
+    if (g_strcmp0 (hc_batch_get (batches->pdata[i])->pen, id) == 0)
+      level = MIN (level, hc_check_get_part_level (check, hc_part_get_id (batches->pdata[i])));
+  return level;
+}

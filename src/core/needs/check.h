@@ -43,6 +43,7 @@ const HcFinding *hc_check_get_finding (const HcCheck *check, HcNeedId need, guin
 guint hc_check_get_n_allotments (const HcCheck *check, HcNeedId need);
 HcAllotment *hc_check_get_allotment (const HcCheck *check, HcNeedId need, guint allotment);
 HcLevel hc_check_get_part_level (const HcCheck *check, const char *id);
+HcLevel hc_check_get_pen_level (const HcCheck *check, const char *id);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcCheckCache, hc_check_cache_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcCheck, hc_check_unref)

@@ -47,10 +47,18 @@ numbers (const HcHeadline *headline)
                           (int) headline->least);
 }
 
-static char *
-list_mends (const HcHeadline *headline)
+/**
+ * hc_words_fix_now: (skip)
+ * @headline: the answer
+ *
+ * Returns: (transfer full) (nullable): "Fix now: Air, Warmth for chicks", what
+ *   is wrong however many birds there are; %NULL when nothing is
+ */
+char *
+hc_words_fix_now (const HcHeadline *headline)
 {
   g_autoptr (GPtrArray) titles = g_ptr_array_new ();
+  g_autofree char *list = NULL;
 
   for (guint need = 0; need < HC_N_NEEDS; need++)
     if (headline->mend_first[need])
@@ -58,7 +66,9 @@ list_mends (const HcHeadline *headline)
   if (titles->len == 0)
     return NULL;
   g_ptr_array_add (titles, NULL);
-  return g_strjoinv (", ", (char **) titles->pdata);
+  list = g_strjoinv (", ", (char **) titles->pdata);
+  /* Translators: %s is a list of needs, such as "Air, Warmth for chicks" */
+  return g_strdup_printf (_("Fix now: %s"), list);
 }
 
 /**
@@ -67,12 +77,12 @@ list_mends (const HcHeadline *headline)
  * @units: what the keeper measures in
  *
  * Returns: (transfer full): "27 in comfort, 35 at most; nest boxes run out
- *   first", and what to mend first
+ *   first", and what to fix now
  */
 char *
 hc_words_headline (const HcHeadline *headline, HcUnits units)
 {
-  g_autofree char *mends = list_mends (headline);
+  g_autofree char *fix_now = hc_words_fix_now (headline);
   g_autofree char *line = NULL;
 
   if (headline->birds == 0)
@@ -88,7 +98,7 @@ hc_words_headline (const HcHeadline *headline, HcUnits units)
                                   : _("%s; %s"),
                               carried, runs_out_first (headline->need));
     }
-  if (mends == NULL || headline->birds == 0)
+  if (fix_now == NULL || headline->birds == 0)
     return g_steal_pointer (&line);
-  return g_strdup_printf (_("%s. Mend first: %s"), line, mends);
+  return g_strdup_printf ("%s. %s", line, fix_now);
 }

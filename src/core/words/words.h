@@ -18,6 +18,7 @@ char *hc_words_finding_source (const HcFinding *finding);
 gboolean hc_words_has_finding (const char *code);
 
 char *hc_words_headline (const HcHeadline *headline, HcUnits units);
+char *hc_words_fix_now (const HcHeadline *headline);
 char *hc_words_rung (const HcRung *rung, HcUnits units);
 char *hc_words_more (const HcLadder *ladder);
 

@@ -109,7 +109,7 @@ judge (const HcNeedContext *context, HcAnswer *answer)
 const HcNeed hc_need_clearance = {
   .id = HC_NEED_CLEARANCE,
   .word = "clearance",
-  .title = N_("Does it fit"),
+  .title = N_("Things in the way"),
   .question = N_("Is anything in the way?"),
   .why = N_("What stands in the way of a door, a perch or a pop hole is not used, however much "
             "of it there is. What stands under bars is fouled every night."),
