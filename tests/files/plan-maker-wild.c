@@ -18,7 +18,7 @@ static const char *const extras[] = {
   NULL,
   NULL,
   NULL,
-  "{\"moves\":[]}",
+  "{\"rings\":[]}",
   "{\"a\":12345678901234567890123456789,\"b\":{\"c\":[1.25e-7,null,{}]}}",
   "{\"text \\u0041\\\" , : [\":\" a , b { \\\\\",\"list\":[[1,2],[true,false]]}",
 };

@@ -16,7 +16,10 @@
 static const HcPartClass *const classes[]
     = { &hc_site_class,   &hc_rules_class,  &hc_own_figure_class, &hc_building_class,
         &hc_layout_class, &hc_corner_class, &hc_wall_class,       &hc_opening_class,
-        &hc_pen_class,    &hc_fitting_class, &hc_batch_class };
+        &hc_pen_class,    &hc_fitting_class, &hc_batch_class,
+        &hc_move_class,   &hc_leaving_class, &hc_clutch_class,    &hc_step_class,
+        &hc_result_class, &hc_chore_class,  &hc_keeping_class,    &hc_price_class,
+        &hc_stock_class };
 
 /* "HcOwnFigure" is "own_figure" in the schema. */
 static char *

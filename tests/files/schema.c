@@ -110,6 +110,11 @@ the_page_on_plan_files_has_every_member (void)
     { &hc_corner_class, "### `corners`" },    { &hc_wall_class, "### `walls`" },
     { &hc_opening_class, "### `openings`" },  { &hc_pen_class, "### `pens`" },
     { &hc_fitting_class, "### `fittings`" },  { &hc_batch_class, "### `batches`" },
+    { &hc_move_class, "### `moves`" },        { &hc_leaving_class, "### `leavings`" },
+    { &hc_clutch_class, "### `clutches`" },   { &hc_step_class, "### `steps`" },
+    { &hc_result_class, "### `results`" },    { &hc_chore_class, "### `chores`" },
+    { &hc_keeping_class, "### `keeping`" },   { &hc_price_class, "### `prices`" },
+    { &hc_stock_class, "### `stock`" },
   };
   g_autofree char *page = read_file ("docs/plan-format.md");
 

@@ -38,7 +38,13 @@ static const char sound_plan[]
       "          \"width_mm\": 1800, \"depth_mm\": 60, \"bars\": 2}]}]}],\n"
       "  \"variant\": \"main\",\n"
       "  \"batches\": [{\"id\": \"b1\", \"females\": 9, \"hatched\": \"2026-03-01\",\n"
-      "    \"pen\": \"p1\"}]\n"
+      "    \"pen\": \"p1\", \"moves\": [{\"id\": \"m1\", \"on\": \"2026-06-01\"}],\n"
+      "    \"leavings\": [{\"id\": \"l1\", \"on\": \"2026-07-01\", \"females\": 4},\n"
+      "      {\"id\": \"l2\", \"on\": \"2026-05-02\", \"females\": 5}]}],\n"
+      "  \"clutches\": [{\"id\": \"e1\", \"set_on\": \"2026-03-02\", \"eggs\": 12,\n"
+      "    \"hatch_high_percent\": 90, \"steps\": [{\"id\": \"s1\", \"week\": 7}]}],\n"
+      "  \"results\": [{\"id\": \"r1\", \"on\": \"2026-03-23\", \"what\": \"hatched\",\n"
+      "    \"of\": \"e1\", \"count\": 8}]\n"
       "}\n";
 
 /* The sound plan with @what, which stands in it once, made @instead. */

@@ -14,6 +14,10 @@ static const HcMember members[] = {
   HC_COUNT (HcBatchValues, males, "males", 0, 100000, 0),
   HC_DATE (HcBatchValues, hatched, "hatched"),
   HC_TEXT (HcBatchValues, pen, "pen"),
+  HC_DATE (HcBatchValues, came, "came"),
+  HC_TEXT (HcBatchValues, clutch, "clutch"),
+  HC_PARTS (HcBatchValues, moves, "moves", &hc_move_class),
+  HC_PARTS (HcBatchValues, leavings, "leavings", &hc_leaving_class),
 };
 
 HC_DEFINE_PART (HcBatch, hc_batch, TRUE, members)

@@ -5,6 +5,8 @@
 #pragma once
 
 #include "base/part.h"
+#include "plan/leaving.h"
+#include "plan/move.h"
 
 G_BEGIN_DECLS
 
@@ -16,7 +18,13 @@ G_BEGIN_DECLS
  * @females: hens, ducks, geese, or day-old birds taken to be female
  * @males: cocks, drakes, ganders
  * @hatched: the day they hatched, 0 for grown birds of unknown age
- * @pen: id of their home pen
+ * @pen: id of their home pen, the one they came or hatched into
+ * @came: the day they came from elsewhere, 0 for birds that were always here
+ * @clutch: id of the eggs they hatched from, empty when from elsewhere
+ * @moves: (element-type HcMove): later homes of all or some of them
+ * @leavings: (element-type HcLeaving): losses, sales and harvests
+ *
+ * @females and @males are those there were at first.
  */
 typedef struct
 {
@@ -27,6 +35,10 @@ typedef struct
   int males;
   guint32 hatched;
   char *pen;
+  guint32 came;
+  char *clutch;
+  HcParts *moves;
+  HcParts *leavings;
 } HcBatchValues;
 
 HC_DECLARE_PART (HcBatch, hc_batch)

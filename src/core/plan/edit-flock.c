@@ -6,6 +6,7 @@
 
 #include "plan/edit-flock.h"
 
+#include "plan/edit-possible.h"
 #include "plan/edit.h"
 
 #include <glib/gi18n-lib.h>
@@ -54,7 +55,7 @@ hc_plan_add_batch (HcPlan *plan, HcBatch *batch, GError **error)
   if (!hc_edit_id_is_free (plan, hc_batch_get_id (batch), error)
       || !accepts (plan, hc_batch_get (batch), error))
     return NULL;
-  return put (plan, batch);
+  return hc_edit_possible (put (plan, batch), error);
 }
 
 /**
@@ -78,7 +79,7 @@ hc_plan_set_batch (HcPlan *plan, const char *id, const HcBatchValues *values, GE
   if (!accepts (plan, values, error))
     return NULL;
   after = hc_batch_with (before, values);
-  return put (plan, after);
+  return hc_edit_possible (put (plan, after), error);
 }
 
 /**

@@ -10,6 +10,7 @@
 #include "base/ring.h"
 #include "plan/edit-homes.h"
 #include "plan/edit-sound.h"
+#include "plan/forget-pen.h"
 #include "plan/pen-outline.h"
 #include "plan/split-wall.h"
 #include "plan/wall-corners.h"
@@ -267,27 +268,6 @@ layout_without_pen (HcLayout *layout, HcPen *pen)
 }
 
 static HcPlan *
-with_homeless_birds (HcPlan *plan, const char *pen)
-{
-  HcPlanValues values = *hc_plan_get (plan);
-  g_autoptr (HcParts) batches = g_ptr_array_ref (values.batches);
-
-  for (guint i = 0; i < values.batches->len; i++)
-    {
-      HcBatchValues birds = *hc_batch_get (values.batches->pdata[i]);
-      g_autoptr (HcBatch) homeless = NULL;
-
-      if (g_strcmp0 (birds.pen, pen) != 0)
-        continue;
-      birds.pen = NULL;
-      homeless = hc_batch_with (values.batches->pdata[i], &birds);
-      hc_edit_put (&batches, homeless);
-    }
-  values.batches = batches;
-  return hc_plan_with (plan, &values);
-}
-
-static HcPlan *
 with_fittings_loose (HcPlan *plan, HcParts *fittings)
 {
   g_auto (HcLayoutValues) values = hc_edit_hold_layout (hc_plan_get_layout (plan));
@@ -319,7 +299,7 @@ hc_plan_remove_pen_and_fittings (HcPlan *plan, const char *pen, GError **error)
     return NULL;
   layout = layout_without_pen (hc_plan_get_layout (plan), gone);
   without = hc_plan_with_layout (plan, layout);
-  return with_homeless_birds (without, pen);
+  return hc_edit_forget_pen (without, pen);
 }
 
 /**

@@ -110,8 +110,8 @@ layout_has_id (const HcLayout *layout, const char *id)
  * @plan: a plan
  * @id: an id
  *
- * Returns: whether something in the layout worked on, a group of birds or a
- *   building has it
+ * Returns: whether something in the layout worked on, a group of birds, eggs
+ *   to hatch or a building has it
  */
 gboolean
 hc_plan_has_id (const HcPlan *plan, const char *id)
@@ -120,6 +120,7 @@ hc_plan_has_id (const HcPlan *plan, const char *id)
 
   return layout_has_id (hc_plan_get_layout (plan), id)
          || hc_parts_find (values->batches, id) != NULL
+         || hc_parts_find (values->clutches, id) != NULL
          || hc_parts_find (values->buildings, id) != NULL;
 }
 

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "plan/fault.h"
-#include "plan/layout.h"
+#include "plan/plan.h"
 
 G_BEGIN_DECLS
 
@@ -22,6 +22,9 @@ gboolean hc_fault_inside_item (HcFault *self,
 
 gboolean hc_part_find_fault (const HcPart *part,
                              HcFault *fault);
+gboolean hc_season_find_fault (const HcPlan *plan,
+                               GHashTable *pens,
+                               HcFault *fault);
 gboolean hc_layout_find_fault (const HcLayout *layout,
                                GHashTable *buildings,
                                HcFault *fault);

@@ -120,6 +120,14 @@ sentence_for (HcFaultKind kind)
       return _("the walls of this pen lie on one line; move one of its corners.");
     case HC_FAULT_PAST_END:
       return _("this opening sticks out past the end of its wall; move it or make it narrower.");
+    case HC_FAULT_BEFORE_HATCH:
+      return _("these birds have not hatched by then; choose a later day.");
+    case HC_FAULT_MORE_THAN_THERE:
+      return _("more birds go than are left by then; put in fewer.");
+    case HC_FAULT_LOW_ABOVE_HIGH:
+      return _("the low end of a range is not above its high end; exchange the two.");
+    case HC_FAULT_MORE_THAN_SET:
+      return _("there are more of these than eggs were set; put in fewer.");
     default:
       return _("nothing is wrong here.");
     }

@@ -29,6 +29,10 @@ G_BEGIN_DECLS
  * @HC_FAULT_NO_FLOOR: a pen whose walls lie on one line
  * @HC_FAULT_PAST_END: an opening that sticks out past its wall's end
  * @HC_FAULT_OVERLAP: two openings over each other in one wall
+ * @HC_FAULT_BEFORE_HATCH: something happens to birds before they hatch
+ * @HC_FAULT_MORE_THAN_THERE: more birds go than there are
+ * @HC_FAULT_LOW_ABOVE_HIGH: a range whose low end is above its high end
+ * @HC_FAULT_MORE_THAN_SET: more chicks or fertile eggs than eggs were set
  */
 typedef enum
 {
@@ -50,6 +54,10 @@ typedef enum
   HC_FAULT_NO_FLOOR,
   HC_FAULT_PAST_END,
   HC_FAULT_OVERLAP,
+  HC_FAULT_BEFORE_HATCH,
+  HC_FAULT_MORE_THAN_THERE,
+  HC_FAULT_LOW_ABOVE_HIGH,
+  HC_FAULT_MORE_THAN_SET,
 } HcFaultKind;
 
 /**

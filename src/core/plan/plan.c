@@ -16,6 +16,12 @@ static const HcMember members[] = {
   HC_PARTS (HcPlanValues, variants, "variants", &hc_layout_class),
   HC_TEXT (HcPlanValues, variant, "variant"),
   HC_PARTS (HcPlanValues, batches, "batches", &hc_batch_class),
+  HC_PARTS (HcPlanValues, clutches, "clutches", &hc_clutch_class),
+  HC_PARTS (HcPlanValues, results, "results", &hc_result_class),
+  HC_PARTS (HcPlanValues, chores, "chores", &hc_chore_class),
+  HC_PART (HcPlanValues, keeping, "keeping", &hc_keeping_class),
+  HC_PARTS (HcPlanValues, prices, "prices", &hc_price_class),
+  HC_PARTS (HcPlanValues, stock, "stock", &hc_stock_class),
 };
 
 HC_DEFINE_PART (HcPlan, hc_plan, FALSE, members)
@@ -99,6 +105,18 @@ const HcRulesValues *
 hc_plan_get_rules (const HcPlan *plan)
 {
   return hc_rules_get (hc_plan_get (plan)->rules);
+}
+
+/**
+ * hc_plan_get_keeping:
+ * @plan: a plan
+ *
+ * Returns: how birds are kept through the year
+ */
+const HcKeepingValues *
+hc_plan_get_keeping (const HcPlan *plan)
+{
+  return hc_keeping_get (hc_plan_get (plan)->keeping);
 }
 
 /**

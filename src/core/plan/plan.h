@@ -7,9 +7,15 @@
 #include "base/part.h"
 #include "plan/batch.h"
 #include "plan/building.h"
+#include "plan/chore.h"
+#include "plan/clutch.h"
+#include "plan/keeping.h"
 #include "plan/layout.h"
+#include "plan/price.h"
+#include "plan/result.h"
 #include "plan/rules.h"
 #include "plan/site.h"
+#include "plan/stock.h"
 
 G_BEGIN_DECLS
 
@@ -24,6 +30,12 @@ G_BEGIN_DECLS
  * @variants: (element-type HcLayout): one or more layouts
  * @variant: id of the layout being worked on
  * @batches: (element-type HcBatch): the birds
+ * @clutches: (element-type HcClutch): eggs to hatch
+ * @results: (element-type HcResult): what really happened
+ * @chores: (element-type HcChore): chores ticked off, and the keeper's own
+ * @keeping: how birds are kept through the year
+ * @prices: (element-type HcPrice): what things cost and bring
+ * @stock: (element-type HcStock): material on hand
  *
  * The plan's id is its `uid`: a copy gets a new one.
  */
@@ -38,6 +50,12 @@ typedef struct
   HcParts *variants;
   char *variant;
   HcParts *batches;
+  HcParts *clutches;
+  HcParts *results;
+  HcParts *chores;
+  HcKeeping *keeping;
+  HcParts *prices;
+  HcParts *stock;
 } HcPlanValues;
 
 HC_DECLARE_PART (HcPlan, hc_plan)
@@ -47,6 +65,7 @@ HcLayout *hc_plan_get_layout (const HcPlan *plan);
 HcPlan *hc_plan_with_layout (HcPlan *plan, HcLayout *layout) G_GNUC_WARN_UNUSED_RESULT;
 const HcSiteValues *hc_plan_get_site (const HcPlan *plan);
 const HcRulesValues *hc_plan_get_rules (const HcPlan *plan);
+const HcKeepingValues *hc_plan_get_keeping (const HcPlan *plan);
 guint32 hc_plan_get_day (const HcPlan *plan);
 
 G_END_DECLS

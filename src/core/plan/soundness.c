@@ -92,11 +92,10 @@ pens_of_all_variants (const HcPlanValues *values)
 }
 
 static gboolean
-find_fault_of_batches (const HcPlanValues *values,
-                       HcFault *fault)
+find_fault_of_homes (const HcPlanValues *values,
+                     GHashTable *pens,
+                     HcFault *fault)
 {
-  g_autoptr (GHashTable) pens = pens_of_all_variants (values);
-
   for (guint i = 0; i < values->batches->len; i++)
     {
       const char *pen = hc_batch_get (values->batches->pdata[i])->pen;
@@ -106,7 +105,24 @@ find_fault_of_batches (const HcPlanValues *values,
       hc_fault_set (fault, HC_FAULT_NO_SUCH, "pen", pen, NULL);
       return hc_fault_inside_item (fault, "batches", i);
     }
-  return find_id_twice (values->batches, "batches", fault);
+  return FALSE;
+}
+
+static gboolean
+find_fault_of_birds (const HcPlan *plan,
+                     HcFault *fault)
+{
+  const HcPlanValues *values = hc_plan_get (plan);
+  g_autoptr (GHashTable) pens = pens_of_all_variants (values);
+
+  return find_fault_of_homes (values, pens, fault)
+         || find_id_twice (values->batches, "batches", fault)
+         || find_id_twice (values->clutches, "clutches", fault)
+         || find_id_twice (values->results, "results", fault)
+         || find_id_twice (values->chores, "chores", fault)
+         || find_id_twice (values->prices, "prices", fault)
+         || find_id_twice (values->stock, "stock", fault)
+         || hc_season_find_fault (plan, pens, fault);
 }
 
 /**
@@ -137,7 +153,7 @@ hc_plan_find_fault (const HcPlan *plan,
     return hc_fault_set (fault, HC_FAULT_ID, "uid", hc_plan_get_id (plan), NULL);
   return hc_part_find_fault ((const HcPart *) plan, fault) || find_fault_of_rules (plan, fault)
          || find_fault_of_variants (values, fault) || find_fault_of_layouts (values, fault)
-         || find_fault_of_batches (values, fault);
+         || find_fault_of_birds (plan, fault);
 }
 
 /**
