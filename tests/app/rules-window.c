@@ -4,7 +4,7 @@
  * The rules show every figure, and own figures are edits that undo. */
 #include "config.h"
 
-#include "app/rules/figure-row.h"
+#include "app/rules/figure-section.h"
 #include "app/rules/own-figure-editor.h"
 #include "app/rules/rules-window.h"
 #include "app/window/strip.h"
@@ -13,6 +13,15 @@
 #include "plan/edit-rules.h"
 
 static GtkWidget *rules;
+
+static void
+open_sections (void)
+{
+  GtkWidget *section;
+
+  for (guint i = 0; (section = find_widget (rules, HC_TYPE_FIGURE_SECTION, i)) != NULL; i++)
+    hc_figure_section_set_open (HC_FIGURE_SECTION (section), TRUE);
+}
 
 static void
 open_rules (PanelFixture *fixture, gconstpointer type)
@@ -44,6 +53,7 @@ own_figure (PanelFixture *fixture, HcFigureRow *row)
 static HcFigureRow *
 first_row (void)
 {
+  open_sections ();
   return HC_FIGURE_ROW (find_widget (rules, HC_TYPE_FIGURE_ROW, 0));
 }
 
@@ -52,8 +62,19 @@ lists_every_figure_of_the_rules (PanelFixture *fixture, gconstpointer data)
 {
   HcStandard *standard = hc_book_get_standard (fixture->book, HC_BOOK_DEFAULT_STANDARD);
 
+  open_sections ();
   g_assert_cmpuint (count_shown (rules, HC_TYPE_FIGURE_ROW), ==,
                     hc_standard_get_n_limits (standard) + hc_standard_get_n_demands (standard));
+}
+
+static void
+rows_are_made_when_their_section_is_opened (PanelFixture *fixture, gconstpointer data)
+{
+  GtkWidget *section = find_widget (rules, HC_TYPE_FIGURE_SECTION, 0);
+
+  g_assert_null (find_widget (rules, HC_TYPE_FIGURE_ROW, 0));
+  hc_figure_section_set_open (HC_FIGURE_SECTION (section), TRUE);
+  g_assert_nonnull (find_widget (section, HC_TYPE_FIGURE_ROW, 0));
 }
 
 static GtkWidget *
@@ -68,7 +89,7 @@ an_own_figure_is_set_and_undone (PanelFixture *fixture, gconstpointer data)
 {
   HcFigureRow *row = first_row ();
 
-  g_signal_emit_by_name (row, "set", 2.5, "a windy place");
+  g_signal_emit_by_name (editor_of (row), "set", 2.5, "a windy place");
   g_assert_cmpfloat (hc_own_figure_get (own_figure (fixture, row))->value, ==, 2.5);
   g_assert_true (says (GTK_WIDGET (row), "a windy place"));
   hc_document_undo (fixture->document);
@@ -80,7 +101,7 @@ an_own_figure_is_taken_back (PanelFixture *fixture, gconstpointer data)
 {
   HcFigureRow *row = first_row ();
 
-  g_signal_emit_by_name (row, "set", 2.5, "a windy place");
+  g_signal_emit_by_name (editor_of (row), "set", 2.5, "a windy place");
   g_assert_true (gtk_widget_activate_action (editor_of (row), "own.unset", NULL));
   g_assert_null (own_figure (fixture, row));
 }
@@ -123,6 +144,7 @@ main (int argc, char **argv)
   g_test_add ("/app/rules/" #name, PanelFixture, hc_strip_get_type, open_rules, name, \
               close_rules)
   ADD (lists_every_figure_of_the_rules);
+  ADD (rows_are_made_when_their_section_is_opened);
   ADD (an_own_figure_is_set_and_undone);
   ADD (an_own_figure_is_taken_back);
   ADD (what_is_no_number_is_not_set);

@@ -10,7 +10,6 @@
 #include "app/rules/own-figure-editor.h"
 
 #include "words/figure-words.h"
-#include "words/words.h"
 
 #include <glib/gi18n.h>
 
@@ -29,122 +28,21 @@ struct _HcFigureRow
   HcOwnFigureEditor *editor;
 
   HcOwnFigure *own_figure;
-  HcStandard *from;
-  const HcFigure *figure;
-  const char *heading;
+  HcFigureEntry entry;
 };
 
 G_DEFINE_FINAL_TYPE (HcFigureRow, hc_figure_row, GTK_TYPE_LIST_BOX_ROW)
 
-enum
-{
-  SET,
-  UNSET,
-  N_SIGNALS
-};
-
-static guint signals[N_SIGNALS];
-
-/* "roost.bar-to-bar": the need, then the measure. */
-static const char *
-heading_of (const HcFigure *figure)
-{
-  g_auto (GStrv) parts = g_strsplit (figure->name, ".", 2);
-  const HcNeed *need = hc_need_find (parts[0]);
-
-  return need != NULL ? hc_words_need_title (need->id) : _("Other figures");
-}
-
 const char *
 hc_figure_row_get_figure (HcFigureRow *self)
 {
-  return self->figure->id;
+  return hc_figure_entry_get_figure (&self->entry)->id;
 }
 
-/**
- * hc_figure_row_get_heading: (skip)
- * @self: a row
- *
- * Returns: what its figure is about, in the keeper's language
- */
-const char *
-hc_figure_row_get_heading (HcFigureRow *self)
+const HcFigureEntry *
+hc_figure_row_get_entry (HcFigureRow *self)
 {
-  return self->heading;
-}
-
-static char *
-say_who (const HcFigure *figure, HcBook *book)
-{
-  GString *text = g_string_new (NULL);
-
-  for (guint i = 0; i < hc_book_get_n_kinds (book); i++)
-    if (figure->kinds & (1u << i))
-      g_string_append_printf (text, "%s%s", text->len > 0 ? ", " : "",
-                              hc_kind_get_name (hc_book_get_kind_at (book, i), 2));
-  if (text->len == 0)
-    g_string_append (text, _("any bird"));
-  if (figure->at_lay)
-    g_string_append_printf (text, ", %s", _("at lay"));
-  if (figure->conditions != 0)
-    for (guint i = 0; i <= HC_CONDITION_SHUT_IN; i++)
-      if (figure->conditions & (1u << i))
-        g_string_append_printf (text, ", %s", hc_words_condition ((HcCondition) i));
-  return g_string_free (text, FALSE);
-}
-
-static char *
-say_levels (const HcLimit *limit, const HcDemand *demand)
-{
-  gboolean bounds_above = limit != NULL && limit->direction == HC_DIRECTION_AT_MOST;
-  GString *text = g_string_new (NULL);
-
-  for (guint i = 0; i < HC_N_ASKED_LEVELS; i++)
-    {
-      HcLevel level = (HcLevel) (HC_LEVEL_TIGHT + i);
-      guint stated = limit != NULL ? limit->stated : demand->stated;
-      g_autofree char *amount = limit != NULL ? hc_figure_words_limit (limit, level)
-                                              : hc_figure_words_demand (demand, level);
-
-      if (amount != NULL && stated & (1u << level))
-        g_string_append_printf (text, "%s%s %s", text->len > 0 ? " · " : "",
-                                bounds_above && i == 0 ? _("at most") : hc_words_level (level),
-                                amount);
-    }
-  return g_string_free (text, FALSE);
-}
-
-/* Whose rules, then who says so, then where to read it. */
-static char *
-say_source (const HcStandard *from, const HcFigure *figure)
-{
-  g_autofree char *grounds = hc_figure_words_source (figure);
-  const HcSource *source = figure->source;
-
-  if (source == NULL)
-    return g_strdup_printf ("%s · %s", hc_standard_get_name (from), grounds);
-  return g_strdup_printf ("%s · %s · %s, %s", hc_standard_get_name (from), grounds,
-                          source->publisher, source->where);
-}
-
-/**
- * hc_figure_row_matches: (skip)
- * @self: a row
- * @text: what the keeper looks for
- *
- * Returns: whether the figure speaks of it
- */
-gboolean
-hc_figure_row_matches (HcFigureRow *self, const char *text)
-{
-  GtkLabel *const labels[] = { self->what, self->who, self->levels, self->source, self->note };
-
-  if (g_str_match_string (text, hc_figure_row_get_heading (self), TRUE))
-    return TRUE;
-  for (guint i = 0; i < G_N_ELEMENTS (labels); i++)
-    if (g_str_match_string (text, gtk_label_get_text (labels[i]), TRUE))
-      return TRUE;
-  return FALSE;
+  return &self->entry;
 }
 
 /**
@@ -155,7 +53,7 @@ hc_figure_row_matches (HcFigureRow *self, const char *text)
 void
 hc_figure_row_show_own (HcFigureRow *self, HcOwnFigure *own)
 {
-  g_autofree char *unit = hc_figure_words_unit (self->figure->unit);
+  g_autofree char *unit = hc_figure_words_unit (hc_figure_entry_get_figure (&self->entry)->unit);
   g_autofree char *sentence = NULL;
 
   if (own != NULL)
@@ -178,13 +76,15 @@ hc_figure_row_open (HcFigureRow *self)
 static void
 own_set (HcFigureRow *self, double value, const char *reason)
 {
-  g_signal_emit (self, signals[SET], 0, value, reason);
+  gtk_widget_activate_action (GTK_WIDGET (self), "rules.set-own", "(sds)",
+                              hc_figure_row_get_figure (self), value, reason);
 }
 
 static void
 own_unset (HcFigureRow *self)
 {
-  g_signal_emit (self, signals[UNSET], 0);
+  gtk_widget_activate_action (GTK_WIDGET (self), "rules.unset-own", "s",
+                              hc_figure_row_get_figure (self));
 }
 
 /* Made when it is asked for: the rules have hundreds of figures, and few are
@@ -196,7 +96,7 @@ change_toggled (HcFigureRow *self)
 
   if (self->editor != NULL || !gtk_toggle_button_get_active (self->change))
     return;
-  unit = hc_figure_words_unit (self->figure->unit);
+  unit = hc_figure_words_unit (hc_figure_entry_get_figure (&self->entry)->unit);
   self->editor = HC_OWN_FIGURE_EDITOR (hc_own_figure_editor_new (unit));
   g_signal_connect_swapped (self->editor, "set", G_CALLBACK (own_set), self);
   g_signal_connect_swapped (self->editor, "unset", G_CALLBACK (own_unset), self);
@@ -209,7 +109,6 @@ hc_figure_row_finalize (GObject *object)
 {
   HcFigureRow *self = HC_FIGURE_ROW (object);
 
-  g_clear_pointer (&self->from, hc_standard_unref);
   g_clear_pointer (&self->own_figure, hc_own_figure_unref);
   G_OBJECT_CLASS (hc_figure_row_parent_class)->finalize (object);
 }
@@ -220,10 +119,6 @@ hc_figure_row_class_init (HcFigureRowClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->finalize = hc_figure_row_finalize;
-  signals[SET] = g_signal_new ("set", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
-                               NULL, G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_STRING);
-  signals[UNSET] = g_signal_new ("unset", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
-                                 NULL, NULL, G_TYPE_NONE, 0);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/figure-row.ui");
   gtk_widget_class_bind_template_child (widget_class, HcFigureRow, what);
   gtk_widget_class_bind_template_child (widget_class, HcFigureRow, who);
@@ -244,25 +139,20 @@ hc_figure_row_init (HcFigureRow *self)
 
 /**
  * hc_figure_row_new: (skip)
- * @book: the book
- * @from: the rules it is stated in
- * @limit: (nullable): the limit to show
- * @demand: (nullable): the demand to show, when there is no limit
+ * @entry: the figure it tells
  *
  * Returns: a row
  */
 GtkWidget *
-hc_figure_row_new (HcBook *book, HcStandard *from, const HcLimit *limit, const HcDemand *demand)
+hc_figure_row_new (const HcFigureEntry *entry)
 {
   HcFigureRow *self = g_object_new (HC_TYPE_FIGURE_ROW, NULL);
-  const HcFigure *figure = limit != NULL ? &limit->figure : &demand->figure;
-  g_autofree char *who = say_who (figure, book);
-  g_autofree char *levels = say_levels (limit, demand);
-  g_autofree char *source = say_source (from, figure);
+  const HcFigure *figure = hc_figure_entry_get_figure (entry);
+  g_autofree char *who = hc_figure_entry_say_who (entry);
+  g_autofree char *levels = hc_figure_entry_say_levels (entry);
+  g_autofree char *source = hc_figure_entry_say_source (entry);
 
-  self->from = hc_standard_ref (from);
-  self->figure = figure;
-  self->heading = heading_of (figure);
+  self->entry = *entry;
   hc_set_text (self->what, hc_figure_words_measure (figure));
   hc_set_text (self->who, who);
   hc_set_text (self->levels, levels);

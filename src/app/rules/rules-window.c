@@ -8,12 +8,15 @@
 
 #include "app/application.h"
 #include "app/needs/set-text.h"
-#include "app/rules/figure-row.h"
+#include "app/rules/figure-section.h"
 
 #include "base/ids.h"
 #include "plan/edit-rules.h"
 
 #include <glib/gi18n.h>
+
+/* As many figures as are read without being under headings that are shut. */
+#define FEW 40
 
 struct _HcRulesWindow
 {
@@ -23,7 +26,8 @@ struct _HcRulesWindow
   GtkLabel *about;
   GtkLabel *faults;
   GtkSearchEntry *search;
-  GtkListBox *figures;
+  GtkBox *figures;
+  GtkWidget *none_found;
 
   HcChecker *checker;
   HcStandard *shown;
@@ -62,13 +66,18 @@ apply (HcRulesWindow *self, HcPlan *plan, const char *label)
 }
 
 static void
-set_own (HcRulesWindow *self, double value, const char *reason, HcFigureRow *row)
+set_own (GtkWidget *widget, const char *name, GVariant *parameter)
 {
+  HcRulesWindow *self = HC_RULES_WINDOW (widget);
   g_autofree char *id = hc_id_new ();
+  const char *figure, *reason;
+  double value;
   GError *error = NULL;
-  HcPlan *plan = hc_plan_set_own_figure (hc_document_get_settled_plan (document_of (self)), id,
-                                         hc_figure_row_get_figure (row), value, reason, &error);
+  HcPlan *plan;
 
+  g_variant_get (parameter, "(&sd&s)", &figure, &value, &reason);
+  plan = hc_plan_set_own_figure (hc_document_get_settled_plan (document_of (self)), id, figure,
+                                 value, reason, &error);
   if (plan == NULL)
     say_fault (self, error);
   else
@@ -76,65 +85,94 @@ set_own (HcRulesWindow *self, double value, const char *reason, HcFigureRow *row
 }
 
 static void
-unset_own (HcRulesWindow *self, HcFigureRow *row)
+unset_own (GtkWidget *widget, const char *name, GVariant *parameter)
 {
+  HcRulesWindow *self = HC_RULES_WINDOW (widget);
   HcPlan *plan = hc_plan_unset_own_figure (hc_document_get_settled_plan (document_of (self)),
-                                           hc_figure_row_get_figure (row));
+                                           g_variant_get_string (parameter, NULL));
 
   apply (self, plan, _("Take My Own Figure Back"));
+}
+
+static HcFigureSection *
+first_section (HcRulesWindow *self)
+{
+  return (HcFigureSection *) gtk_widget_get_first_child (GTK_WIDGET (self->figures));
+}
+
+static HcFigureSection *
+next_section (HcFigureSection *section)
+{
+  return (HcFigureSection *) gtk_widget_get_next_sibling (GTK_WIDGET (section));
+}
+
+/* In the order of their headings; made when the first figure of it comes. */
+static HcFigureSection *
+section_headed (HcRulesWindow *self, const char *heading)
+{
+  HcFigureSection *before = NULL;
+  GtkWidget *section;
+
+  for (HcFigureSection *at = first_section (self); at != NULL; at = next_section (at))
+    {
+      int order = g_utf8_collate (hc_figure_section_get_heading (at), heading);
+
+      if (order == 0)
+        return at;
+      if (order > 0)
+        break;
+      before = at;
+    }
+  section = hc_figure_section_new (heading);
+  gtk_box_insert_child_after (self->figures, section, (GtkWidget *) before);
+  return HC_FIGURE_SECTION (section);
 }
 
 static void
 add_figure (HcRulesWindow *self, HcStandard *from, const HcLimit *limit, const HcDemand *demand)
 {
-  GtkWidget *row
-      = hc_figure_row_new (hc_checker_get_book (self->checker), from, limit, demand);
+  HcFigureEntry entry = { hc_checker_get_book (self->checker), from, limit, demand };
 
-  g_signal_connect_object (row, "set", G_CALLBACK (set_own), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (row, "unset", G_CALLBACK (unset_own), self, G_CONNECT_SWAPPED);
-  gtk_list_box_append (self->figures, row);
+  hc_figure_section_add (section_headed (self, hc_figure_entry_get_heading (&entry)), &entry);
 }
 
+/* Of few figures left, none hides under its heading. */
 static void
+filter (HcRulesWindow *self)
+{
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->search));
+  guint n = 0;
+
+  for (HcFigureSection *at = first_section (self); at != NULL; at = next_section (at))
+    n += hc_figure_section_look_for (at, text);
+  for (HcFigureSection *at = first_section (self); at != NULL; at = next_section (at))
+    if (*text != '\0' && n <= FEW && gtk_widget_get_visible (GTK_WIDGET (at)))
+      hc_figure_section_set_open (at, TRUE);
+  gtk_widget_set_visible (self->none_found, n == 0);
+}
+
+/* Hands out the headings of those that were open. */
+static GPtrArray *
 empty_figures (HcRulesWindow *self)
 {
-  GtkListBoxRow *row;
+  GPtrArray *open = g_ptr_array_new_with_free_func (g_free);
+  HcFigureSection *section;
 
-  while ((row = gtk_list_box_get_row_at_index (self->figures, 0)) != NULL)
-    gtk_list_box_remove (self->figures, GTK_WIDGET (row));
-}
-
-static int
-compare_figures (GtkListBoxRow *a, GtkListBoxRow *b, gpointer data)
-{
-  return g_utf8_collate (hc_figure_row_get_heading (HC_FIGURE_ROW (a)),
-                         hc_figure_row_get_heading (HC_FIGURE_ROW (b)));
-}
-
-static void
-head_need (GtkListBoxRow *row, GtkListBoxRow *before, gpointer data)
-{
-  GtkWidget *heading;
-
-  if (before != NULL && compare_figures (row, before, NULL) == 0)
+  while ((section = first_section (self)) != NULL)
     {
-      gtk_list_box_row_set_header (row, NULL);
-      return;
+      if (hc_figure_section_is_open (section))
+        g_ptr_array_add (open, g_strdup (hc_figure_section_get_heading (section)));
+      gtk_box_remove (self->figures, GTK_WIDGET (section));
     }
-  heading = gtk_label_new (hc_figure_row_get_heading (HC_FIGURE_ROW (row)));
-  gtk_label_set_xalign (GTK_LABEL (heading), 0);
-  gtk_widget_add_css_class (heading, "hc-group");
-  gtk_list_box_row_set_header (row, heading);
+  return open;
 }
 
-/* Those of the rules, and of the rules they fall back to; put in order once all
- * are there, not one after another. */
+/* Those of the rules, and of the rules they fall back to. */
 static void
 fill_figures (HcRulesWindow *self)
 {
-  empty_figures (self);
-  gtk_list_box_set_sort_func (self->figures, NULL, NULL, NULL);
-  gtk_list_box_set_header_func (self->figures, NULL, NULL, NULL);
+  g_autoptr (GPtrArray) open = empty_figures (self);
+
   for (HcStandard *at = self->shown; at != NULL; at = hc_standard_get_fallback (at))
     {
       for (guint i = 0; i < hc_standard_get_n_demands (at); i++)
@@ -142,8 +180,11 @@ fill_figures (HcRulesWindow *self)
       for (guint i = 0; i < hc_standard_get_n_limits (at); i++)
         add_figure (self, at, hc_standard_get_limit (at, i), NULL);
     }
-  gtk_list_box_set_sort_func (self->figures, compare_figures, NULL, NULL);
-  gtk_list_box_set_header_func (self->figures, head_need, NULL, NULL);
+  filter (self);
+  for (HcFigureSection *at = first_section (self); at != NULL; at = next_section (at))
+    if (g_ptr_array_find_with_equal_func (open, hc_figure_section_get_heading (at), g_str_equal,
+                                          NULL))
+      hc_figure_section_set_open (at, TRUE);
 }
 
 static guint
@@ -161,14 +202,9 @@ static void
 show_own_figures (HcRulesWindow *self)
 {
   HcPlan *plan = hc_document_get_plan (document_of (self));
-  GtkListBoxRow *row;
 
-  for (int i = 0; (row = gtk_list_box_get_row_at_index (self->figures, i)) != NULL; i++)
-    {
-      const char *figure = hc_figure_row_get_figure (HC_FIGURE_ROW (row));
-
-      hc_figure_row_show_own (HC_FIGURE_ROW (row), hc_plan_find_own_figure (plan, figure));
-    }
+  for (HcFigureSection *at = first_section (self); at != NULL; at = next_section (at))
+    hc_figure_section_show_own (at, plan);
 }
 
 static void
@@ -200,20 +236,6 @@ choose (HcRulesWindow *self)
            hc_plan_set_standard (hc_document_get_settled_plan (document_of (self)),
                                  hc_standard_get_id (standard)),
            _("Choose Rules"));
-}
-
-static gboolean
-is_looked_for (GtkListBoxRow *row, gpointer data)
-{
-  const char *text = gtk_editable_get_text (GTK_EDITABLE (HC_RULES_WINDOW (data)->search));
-
-  return *text == '\0' || hc_figure_row_matches (HC_FIGURE_ROW (row), text);
-}
-
-static void
-filter (HcRulesWindow *self)
-{
-  gtk_list_box_invalidate_filter (self->figures);
 }
 
 static void
@@ -252,14 +274,15 @@ open_once_laid_out (GtkWidget *row, GdkFrameClock *clock, gpointer data)
 static void
 open_figure (HcRulesWindow *self, const char *figure)
 {
-  GtkListBoxRow *row;
+  for (HcFigureSection *at = first_section (self); at != NULL; at = next_section (at))
+    {
+      HcFigureRow *row = hc_figure_section_find_row (at, figure);
 
-  for (int i = 0; (row = gtk_list_box_get_row_at_index (self->figures, i)) != NULL; i++)
-    if (g_str_equal (hc_figure_row_get_figure (HC_FIGURE_ROW (row)), figure))
-      {
-        gtk_widget_add_tick_callback (GTK_WIDGET (row), open_once_laid_out, NULL, NULL);
-        return;
-      }
+      if (row == NULL)
+        continue;
+      gtk_widget_add_tick_callback (GTK_WIDGET (row), open_once_laid_out, NULL, NULL);
+      return;
+    }
 }
 
 static void
@@ -276,6 +299,8 @@ hc_rules_window_class_init (HcRulesWindowClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = hc_rules_window_dispose;
   gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Escape, 0, "window.close", NULL);
+  gtk_widget_class_install_action (widget_class, "rules.set-own", "(sds)", set_own);
+  gtk_widget_class_install_action (widget_class, "rules.unset-own", "s", unset_own);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/hencote/Hencote/rules-window.ui");
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, standards);
@@ -283,6 +308,7 @@ hc_rules_window_class_init (HcRulesWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, faults);
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, search);
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, figures);
+  gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, none_found);
   gtk_widget_class_bind_template_callback (widget_class, choose);
   gtk_widget_class_bind_template_callback (widget_class, filter);
 }
@@ -291,7 +317,6 @@ static void
 hc_rules_window_init (HcRulesWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
-  gtk_list_box_set_filter_func (self->figures, is_looked_for, self, NULL);
 }
 
 /**
