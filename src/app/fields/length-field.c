@@ -6,6 +6,8 @@
 
 #include "app/fields/length-field.h"
 
+#include "app/fields/hand-on-focus.h"
+
 #include "base/error.h"
 
 #include <glib/gi18n.h>
@@ -195,7 +197,7 @@ hc_length_field_set_property (GObject *object, guint id, const GValue *value, GP
 static gboolean
 hc_length_field_grab_focus (GtkWidget *widget)
 {
-  return gtk_widget_grab_focus (HC_LENGTH_FIELD (widget)->entry);
+  return hc_hand_on_focus (widget, HC_LENGTH_FIELD (widget)->entry);
 }
 
 static void

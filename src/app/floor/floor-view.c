@@ -6,6 +6,8 @@
 
 #include "app/floor/floor-view.h"
 
+#include "app/fields/hand-on-focus.h"
+
 #define ZOOM_STEP 1.25
 
 struct _HcFloorView
@@ -60,7 +62,7 @@ act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
 static gboolean
 hc_floor_view_grab_focus (GtkWidget *widget)
 {
-  return gtk_widget_grab_focus (GTK_WIDGET (HC_FLOOR_VIEW (widget)->floor));
+  return hc_hand_on_focus (widget, GTK_WIDGET (HC_FLOOR_VIEW (widget)->floor));
 }
 
 static void

@@ -232,14 +232,6 @@ follow_dark (HcFloor *self)
   redraw_all (self);
 }
 
-/* The floor itself, not the first thing on it, which a bin would choose. */
-static gboolean
-hc_floor_grab_focus (GtkWidget *widget)
-{
-  gtk_root_set_focus (gtk_widget_get_root (widget), widget);
-  return TRUE;
-}
-
 static void
 hc_floor_plan_changed (HcPanel *panel)
 {
@@ -285,7 +277,6 @@ hc_floor_class_init (HcFloorClass *klass)
   widget_class->measure = hc_floor_measure;
   widget_class->size_allocate = hc_floor_size_allocate;
   widget_class->snapshot = hc_floor_snapshot;
-  widget_class->grab_focus = hc_floor_grab_focus;
   widget_class->focus = hc_floor_focus;
   panel_class->plan_changed = hc_floor_plan_changed;
   panel_class->checked = hc_floor_checked;

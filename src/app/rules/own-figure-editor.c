@@ -6,6 +6,7 @@
 
 #include "app/rules/own-figure-editor.h"
 
+#include "app/fields/hand-on-focus.h"
 #include "app/fields/plain-names.h"
 #include "app/needs/set-text.h"
 
@@ -94,7 +95,7 @@ hc_own_figure_editor_show (HcOwnFigureEditor *self, HcOwnFigure *own)
 static gboolean
 hc_own_figure_editor_grab_focus (GtkWidget *widget)
 {
-  return gtk_widget_grab_focus (GTK_WIDGET (HC_OWN_FIGURE_EDITOR (widget)->value));
+  return hc_hand_on_focus (widget, GTK_WIDGET (HC_OWN_FIGURE_EDITOR (widget)->value));
 }
 
 static void
