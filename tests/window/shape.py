@@ -6,7 +6,7 @@ import plans
 from cases import case, open_plan, run
 from floor import Floor, open_floor
 from plans import layout, part
-from screen import drag, equal, keys, near, write_over
+from screen import drag, equal, keys, near, wait, write_over
 
 
 def shelf_thing(window, name):
@@ -108,17 +108,21 @@ def describe_pen():
     window.part('HcFloorView').find('Byre end*', 'push button')
 
 
-@case('floor and bedding are chosen from lists by keys')
+@case('floor and bedding are chosen from lists by keys, which open at what is chosen')
 def choose_materials():
     window = open_plan(plans.two_pens())
-    open_floor(window).choose(3000, 500)
+    open_floor(window).tab_to('House*')
+    keys('Return')
     fields = window.part('HcProperties')
     for name in ('Floor', 'Bedding'):
         choice = fields.find(name, 'combo box')
-        choice.bring_into_view(fields)
-        choice.click()
-        choice.find(role='list item')
-        keys('Down', 'Down', 'Down', 'Return')
+        choice.find(role='push button').reach()
+        keys('space')
+        entries = choice.find(role='list')
+        wait(lambda: any(entry.has_focus() and entry.has('selected')
+                         for entry in entries.look_for(role='list item')),
+             'the entry chosen has the focus')
+        keys('Up', 'Return')
         choice.is_gone(role='list item')
     pen = part(window.saved(), 'pens', 'house')
     for member, before in (('floor_layers', ['boards']), ('bedding', 'shavings')):

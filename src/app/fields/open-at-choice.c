@@ -19,17 +19,50 @@ find_within (GtkWidget *widget, GType type)
   return found;
 }
 
+static GtkWidget *
+find_row (GtkWidget *list, guint position)
+{
+  GtkWidget *row = gtk_widget_get_first_child (list);
+
+  while (row != NULL && position-- > 0)
+    row = gtk_widget_get_next_sibling (row);
+  return row;
+}
+
+/* What is typed into a list to search in goes to its entry, which keeps the
+ * focus. */
 static void
-go_to_choice (GtkWidget *popover, GtkDropDown *drop_down)
+go_to_entry (GtkDropDown *drop_down, GtkWidget *list)
 {
   guint selected = gtk_drop_down_get_selected (drop_down);
-  GtkWidget *list = find_within (popover, GTK_TYPE_LIST_VIEW);
+  GtkWidget *row = selected != GTK_INVALID_LIST_POSITION ? find_row (list, selected) : NULL;
 
-  if (list == NULL || selected == GTK_INVALID_LIST_POSITION)
+  if (row == NULL)
     return;
   gtk_widget_activate_action (list, "list.scroll-to-item", "u", selected);
   if (!gtk_drop_down_get_enable_search (drop_down))
-    gtk_widget_grab_focus (list);
+    gtk_widget_grab_focus (row);
+}
+
+/* A list that is not laid out yet cannot be scrolled. */
+static gboolean
+go_when_laid_out (GtkWidget *drop_down, GdkFrameClock *clock, gpointer data)
+{
+  GtkWidget *list = find_within (drop_down, GTK_TYPE_POPOVER);
+
+  list = find_within (list, GTK_TYPE_LIST_VIEW);
+  if (list == NULL || !gtk_widget_get_mapped (list))
+    return G_SOURCE_REMOVE;
+  if (gtk_widget_get_height (list) == 0)
+    return G_SOURCE_CONTINUE;
+  go_to_entry (GTK_DROP_DOWN (drop_down), list);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+opened (GtkWidget *drop_down)
+{
+  gtk_widget_add_tick_callback (drop_down, go_when_laid_out, NULL, NULL);
 }
 
 /**
@@ -45,5 +78,5 @@ hc_open_at_choice (GtkDropDown *drop_down)
   GtkWidget *popover = find_within (GTK_WIDGET (drop_down), GTK_TYPE_POPOVER);
 
   if (popover != NULL)
-    g_signal_connect_object (popover, "show", G_CALLBACK (go_to_choice), drop_down, 0);
+    g_signal_connect_object (popover, "show", G_CALLBACK (opened), drop_down, G_CONNECT_SWAPPED);
 }

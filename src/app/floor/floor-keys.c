@@ -193,6 +193,15 @@ insert_corner (GtkWidget *widget, const char *name, GVariant *parameter)
     hc_floor_focus_handle (self, corner, HC_HANDLE_CORNER);
 }
 
+/* Enter on a wall adds a corner; on anything else it leads to its properties. */
+static void
+go_into (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  gboolean wall = focused_handle (HC_FLOOR (widget), HC_HANDLE_WALL) != NULL;
+
+  gtk_widget_activate_action (widget, wall ? "floor.insert-corner" : "win.describe", NULL);
+}
+
 static gboolean
 remove_focused_corner (HcFloor *self)
 {
@@ -335,6 +344,7 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "floor.remove", NULL, remove_selected);
   gtk_widget_class_install_action (klass, "floor.duplicate", NULL, duplicate_selected);
   gtk_widget_class_install_action (klass, "floor.insert-corner", NULL, insert_corner);
+  gtk_widget_class_install_action (klass, "floor.go-into", NULL, go_into);
   gtk_widget_class_install_action (klass, "floor.go-to-wall", "i", go_to_wall);
   gtk_widget_class_install_action (klass, "floor.turn", "d", turn_selected);
   gtk_widget_class_install_action (klass, "floor.select-all", NULL, select_all);
@@ -343,7 +353,8 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Delete, 0, "floor.remove", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_BackSpace, 0, "floor.remove", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Insert, 0, "floor.insert-corner", NULL);
-  gtk_widget_class_add_binding_action (klass, GDK_KEY_Return, 0, "floor.insert-corner", NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_Return, 0, "floor.go-into", NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_KP_Enter, 0, "floor.go-into", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Page_Down, 0, "floor.go-to-wall", "i", 1);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Page_Up, 0, "floor.go-to-wall", "i", -1);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_d, GDK_CONTROL_MASK, "floor.duplicate",

@@ -6,6 +6,8 @@
 
 #include "app/properties/choice.h"
 
+#include "app/fields/open-at-choice.h"
+
 #include "words/house-words.h"
 
 #include <glib/gi18n.h>
@@ -262,6 +264,7 @@ hc_choice_init (HcChoice *self)
   gtk_drop_down_set_list_factory (self->list, listed);
   gtk_drop_down_set_expression (self->list, name);
   gtk_widget_set_parent (GTK_WIDGET (self->list), GTK_WIDGET (self));
+  hc_open_at_choice (self->list);
   g_signal_connect_swapped (self->list, "notify::selected", G_CALLBACK (selected), self);
 }
 

@@ -133,6 +133,22 @@ hc_properties_plan_changed (HcPanel *panel)
   show_values (HC_PROPERTIES (panel));
 }
 
+/* The first field, not the buttons above it. */
+static gboolean
+hc_properties_grab_focus (GtkWidget *widget)
+{
+  HcProperties *self = HC_PROPERTIES (widget);
+
+  return gtk_widget_get_focus_child (widget) == NULL
+         && gtk_widget_child_focus (GTK_WIDGET (self->fields), GTK_DIR_TAB_FORWARD);
+}
+
+static gboolean
+go_back_to_floor (GtkWidget *widget, GVariant *args, gpointer data)
+{
+  return gtk_widget_activate_action (widget, "win.show-part", "s", HC_PROPERTIES (widget)->shown);
+}
+
 static void
 hc_properties_finalize (GObject *object)
 {
@@ -146,6 +162,8 @@ hc_properties_class_init (HcPropertiesClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->finalize = hc_properties_finalize;
+  widget_class->grab_focus = hc_properties_grab_focus;
+  gtk_widget_class_add_binding (widget_class, GDK_KEY_Escape, 0, go_back_to_floor, NULL);
   HC_PANEL_CLASS (klass)->plan_changed = hc_properties_plan_changed;
   HC_PANEL_CLASS (klass)->selection_changed = hc_properties_selection_changed;
   g_type_ensure (HC_TYPE_PROPERTY_LIST);

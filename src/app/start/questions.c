@@ -8,6 +8,7 @@
 
 #include "app/application.h"
 #include "app/fields/length-field.h"
+#include "app/fields/open-at-choice.h"
 #include "app/start/home-units.h"
 
 #include "base/ids.h"
@@ -61,6 +62,7 @@ new_breed_choice (HcBook *book)
       gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string"));
   gtk_drop_down_set_enable_search (GTK_DROP_DOWN (choice), TRUE);
   gtk_widget_set_hexpand (choice, TRUE);
+  hc_open_at_choice (GTK_DROP_DOWN (choice));
   gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _("Breed"), -1);
   return choice;

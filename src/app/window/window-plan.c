@@ -70,6 +70,15 @@ change_units (GSimpleAction *action, GVariant *state, gpointer data)
                        NULL);
 }
 
+static void
+describe_selected (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcWindow *self = HC_WINDOW (widget);
+
+  adw_flap_set_reveal_flap (self->tools_flap, TRUE);
+  gtk_widget_grab_focus (GTK_WIDGET (self->properties));
+}
+
 /* Keys for the floor's own actions that work wherever the focus is. */
 static void
 act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
@@ -167,6 +176,7 @@ hc_window_class_add_plan_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.undo", NULL, undo);
   gtk_widget_class_install_action (klass, "win.redo", NULL, redo);
   gtk_widget_class_install_action (klass, "win.close", NULL, close_window);
+  gtk_widget_class_install_action (klass, "win.describe", NULL, describe_selected);
   gtk_widget_class_install_action (klass, "win.duplicate", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.remove", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, act_on_floor);
