@@ -137,6 +137,28 @@ test_a_run_is_no_floor_and_netting_no_shelter (void)
   sample_clear (&sample);
 }
 
+/* A lean-to over 3 m, from 300 mm at the front to 1200 mm at the back: 450 mm of
+ * headroom begin 500 mm from the front. */
+static void
+test_floor_under_a_slope_counts_where_it_is_high_enough (void)
+{
+  Sample sample;
+
+  sample_init (&sample, 2000, 3000);
+  sample_use_standard (&sample, "eu-laying-hens");
+  sample.height_mm = 300;
+  sample.ridge_mm = 1200;
+  sample.roof_shape = HC_ROOF_LEAN_TO;
+  g_assert_cmpfloat_with_epsilon (floor_at (&sample, HC_LEVEL_TIGHT), 2000 * 2500, 200);
+  sample.roof_shape = HC_ROOF_GABLE;
+  g_assert_cmpfloat_with_epsilon (floor_at (&sample, HC_LEVEL_TIGHT), 2000 * 2500, 200);
+  sample.roof_turn_deg = 0;
+  g_assert_cmpfloat_with_epsilon (floor_at (&sample, HC_LEVEL_TIGHT), 3000 * 2000.0 * 5 / 6, 200);
+  sample.roof_shape = HC_ROOF_FLAT;
+  g_assert_cmpfloat (floor_at (&sample, HC_LEVEL_TIGHT), ==, 0);
+  sample_clear (&sample);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -147,6 +169,8 @@ main (int argc, char **argv)
   g_test_add_func ("/floor/bars-and-pads", test_bars_and_pads_take_no_floor);
   g_test_add_func ("/floor/nests-and-ramps", test_nests_and_ramps_are_no_floor);
   g_test_add_func ("/floor/low-roof", test_a_low_roof_leaves_no_floor);
+  g_test_add_func ("/floor/under-a-slope",
+                   test_floor_under_a_slope_counts_where_it_is_high_enough);
   g_test_add_func ("/floor/platforms", test_platforms_count_where_the_rules_count_them);
   g_test_add_func ("/floor/runs", test_a_run_is_no_floor_and_netting_no_shelter);
   return g_test_run ();

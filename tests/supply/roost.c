@@ -186,6 +186,26 @@ test_cold_nights_want_wide_bars (void)
   sample_clear (&sample);
 }
 
+/* A lean-to over 3 m, from 1 m to 1.9 m: a bar at 500 mm that runs up the slope
+ * has 650 mm of headroom from 500 mm on, one that runs along it has it or not. */
+static void
+test_a_sloping_roof_cuts_the_bar (void)
+{
+  Sample sample;
+
+  sample_init (&sample, 3000, 3000);
+  sample_use_standard (&sample, "eu-laying-hens");
+  sample.height_mm = 650;
+  sample.ridge_mm = 1550;
+  sample.roof_shape = HC_ROOF_LEAN_TO;
+  sample.roof_turn_deg = 0;
+  sample_add_roost (&sample, 1500, 1500, 3000, 100, 1);
+  g_assert_cmpfloat_with_epsilon (total_at (&sample, HC_LEVEL_TIGHT), 2000, 1);
+  sample.roof_turn_deg = 270;
+  g_assert_cmpfloat_with_epsilon (total_at (&sample, HC_LEVEL_TIGHT), 3000, TOUCH_MM);
+  sample_clear (&sample);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -200,6 +220,7 @@ main (int argc, char **argv)
   g_test_add_func ("/roost/post", test_a_post_cuts_the_bar);
   g_test_add_func ("/roost/hangs-low", test_what_hangs_too_low_over_a_bar_cuts_it);
   g_test_add_func ("/roost/low-roof", test_a_low_roof_takes_the_better_levels);
+  g_test_add_func ("/roost/sloping-roof", test_a_sloping_roof_cuts_the_bar);
   g_test_add_func ("/roost/high-bar", test_a_high_bar_suits_only_light_birds);
   g_test_add_func ("/roost/cold-nights", test_cold_nights_want_wide_bars);
   return g_test_run ();

@@ -11,7 +11,9 @@
  * which can be turned, moved and mirrored as a whole. */
 typedef struct
 {
-  double width_mm, depth_mm, height_mm;
+  double width_mm, depth_mm, height_mm, ridge_mm;
+  int roof_shape;
+  double roof_turn_deg;
   double turn_deg;
   HcPoint move;
   gboolean mirrored;
@@ -34,6 +36,8 @@ sample_init (Sample *sample, double width_mm, double depth_mm)
   *sample = (Sample){ .width_mm = width_mm,
                       .depth_mm = depth_mm,
                       .height_mm = 2200,
+                      .roof_shape = HC_ROOF_GABLE,
+                      .roof_turn_deg = 270,
                       .kind = HC_PEN_INDOOR,
                       .roof = HC_ROOF_SOLID,
                       .coldest_night_c = -5 };
@@ -184,6 +188,9 @@ sample_make_layout (const Sample *sample)
   pen.kind = sample->kind;
   pen.roof = sample->roof;
   pen.height_mm = sample->height_mm;
+  pen.ridge_mm = sample->ridge_mm;
+  pen.roof_shape = sample->roof_shape;
+  pen.roof_turn_deg = sample->roof_turn_deg;
   pen.walls = (char **) wall_ids;
   pen.fittings = fittings;
   g_ptr_array_add (pens, hc_pen_new ("p", &pen));
@@ -199,7 +206,8 @@ static inline HcOffer *
 sample_offer (const Sample *sample, HcOfferKind kind)
 {
   g_autoptr (HcLayout) layout = sample_make_layout (sample);
-  g_autoptr (HcRoom) room = hc_room_new (layout, hc_layout_get_pen (layout, "p"));
+  HcRoof roof = hc_layout_get_roof (layout, "p");
+  g_autoptr (HcRoom) room = hc_room_new (layout, hc_layout_get_pen (layout, "p"), &roof);
   HcOfferContext context = { room,
                              layout,
                              sample->flock,

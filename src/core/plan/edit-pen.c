@@ -8,6 +8,7 @@
 
 #include "base/ids.h"
 #include "base/ring.h"
+#include "base/units.h"
 #include "plan/edit-homes.h"
 #include "plan/edit-sound.h"
 #include "plan/forget-pen.h"
@@ -168,6 +169,19 @@ find (HcPlan *plan, const char *pen, GError **error)
   return found;
 }
 
+static gboolean
+roof_is_above_the_eaves (HcPlan *plan, const HcPenValues *pen, GError **error)
+{
+  g_autofree char *eaves = NULL;
+
+  if (pen->roof_shape == HC_ROOF_FLAT || pen->ridge_mm == 0 || pen->ridge_mm >= pen->height_mm)
+    return TRUE;
+  eaves = hc_length_format (pen->height_mm, hc_plan_get_site (plan)->units);
+  hc_edit_refuse (error, _("The ridge would be lower than the eaves. Type %s or more, or 0 for a "
+                           "flat roof."), eaves);
+  return FALSE;
+}
+
 /**
  * hc_plan_set_pen:
  * @plan: a plan
@@ -187,7 +201,8 @@ hc_plan_set_pen (HcPlan *plan, const char *pen, const HcPenValues *values, GErro
   g_autoptr (HcPen) after = NULL;
   g_autoptr (HcPlan) set = NULL;
 
-  if (before == NULL || !hc_edit_accepts (plan, &hc_pen_class, values, error))
+  if (before == NULL || !hc_edit_accepts (plan, &hc_pen_class, values, error)
+      || !roof_is_above_the_eaves (plan, values, error))
     return NULL;
   kept.walls = hc_pen_get (before)->walls;
   kept.fittings = hc_pen_get (before)->fittings;

@@ -35,6 +35,19 @@ typedef enum
 } HcPenRoof;
 
 /**
+ * HcRoofShape:
+ * @HC_ROOF_FLAT: as high everywhere
+ * @HC_ROOF_LEAN_TO: rises from the eaves to one high wall
+ * @HC_ROOF_GABLE: rises from the eaves on both sides to a ridge
+ */
+typedef enum
+{
+  HC_ROOF_FLAT,
+  HC_ROOF_LEAN_TO,
+  HC_ROOF_GABLE,
+} HcRoofShape;
+
+/**
  * HcPenValues:
  * @name: what the keeper calls it
  * @building: id of the building it is part of
@@ -42,6 +55,11 @@ typedef enum
  * @walls: ids of its walls in ring order
  * @height_mm: its height; under a sloping roof at the eaves
  * @ridge_mm: height of the roof's highest line, 0 when flat
+ * @roof_shape: a #HcRoofShape; one whose ridge is no higher than its eaves is flat
+ * @roof_turn_deg: the way it is looked at, clockwise on screen from the plan's
+ *   x: up a lean-to, across the ridge of a gable
+ * @ridge_at: where a gable's ridge is on that way, 0 to 1
+ * @overhang_mm: how far the roof reaches past the walls
  * @floor_layers: ids of what the floor is made of, lowest first
  * @bedding: id of the bedding, empty for none
  * @bedding_mm: its depth
@@ -59,6 +77,10 @@ typedef struct
   char **walls;
   double height_mm;
   double ridge_mm;
+  int roof_shape;
+  double roof_turn_deg;
+  double ridge_at;
+  double overhang_mm;
   char **floor_layers;
   char *bedding;
   double bedding_mm;

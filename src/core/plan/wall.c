@@ -25,6 +25,7 @@ static const HcMember members[] = {
   HC_LENGTH (HcWallValues, height_mm, "height_mm", 0, HC_TALLEST_MM, 0),
   HC_TEXT (HcWallValues, construction, "construction"),
   HC_TEXT (HcWallValues, mesh, "mesh"),
+  HC_FLAG (HcWallValues, windbreak, "windbreak", FALSE),
 };
 
 HC_DEFINE_PART (HcWall, hc_wall, TRUE, members)

@@ -43,6 +43,7 @@ typedef enum
  * @height_mm: its height, 0 for as high as the pens beside it
  * @construction: id of what it is built of, for warmth
  * @mesh: id of its mesh, when of mesh or a fence
+ * @windbreak: whether wind is kept off by netting or boards on the mesh
  *
  * The line from corner to corner is the inside face of a wall with one pen
  * beside it, and the middle of a partition between two.
@@ -56,6 +57,7 @@ typedef struct
   double height_mm;
   char *construction;
   char *mesh;
+  gboolean windbreak;
 } HcWallValues;
 
 HC_DECLARE_PART (HcWall, hc_wall)

@@ -8,6 +8,8 @@
 
 #include "base/shape-relate.h"
 
+#include <math.h>
+
 /* Work on the bars of one room by one set of limits. */
 typedef struct
 {
@@ -73,15 +75,41 @@ keep_from_walls (const Work *work, const HcStrip *strip, HcUsableBar *usable, do
   take_off (usable, cuts, HC_BAR_CAUSE_WALL, NULL, most_mm);
 }
 
+/* Where on the bar the ceiling is @height_mm high or higher, from its start. */
+static HcStretch
+find_high_enough (const Work *work, const HcRoomBar *bar, double height_mm)
+{
+  const HcRoof *roof = hc_room_get_roof (work->room);
+  double start_mm = hc_point_dot (bar->bar.from, roof->across);
+  double rises = hc_point_dot (hc_point_unit (hc_point_subtract (bar->bar.to, bar->bar.from)),
+                               roof->across);
+  double one_mm, other_mm;
+
+  if (!hc_roof_find_band (roof, height_mm, &one_mm, &other_mm)
+      || hc_room_get_ceiling_along_mm (work->room, bar->bar.from, bar->bar.to) < height_mm)
+    return (HcStretch){ 0, 0 };
+  if (fabs (rises) < HC_SHAPE_TOUCH_MM / MAX (bar->length_mm, 1))
+    return (HcStretch){ 0, bar->length_mm };
+  one_mm = CLAMP ((one_mm - start_mm) / rises, 0, bar->length_mm);
+  other_mm = CLAMP ((other_mm - start_mm) / rises, 0, bar->length_mm);
+  return (HcStretch){ MIN (one_mm, other_mm), MAX (one_mm, other_mm) };
+}
+
 static void
 keep_from_ceiling (const Work *work, const HcRoomBar *bar, const HcStrip *strip,
                    HcUsableBar *usable, double *most_mm)
 {
-  HcStretch whole = { 0, strip->length_mm };
+  double wanted_mm = bar->bar.height_mm + work->limits->headroom_mm - HC_SHAPE_TOUCH_MM;
+  HcStretch high;
 
-  if (hc_room_get_ceiling_mm (work->room) - bar->bar.height_mm
-      < work->limits->headroom_mm - HC_SHAPE_TOUCH_MM)
-    take_off_one (usable, whole, HC_BAR_CAUSE_HEADROOM, NULL, most_mm);
+  if (MIN (hc_room_get_ceiling_mm (work->room, bar->bar.from),
+           hc_room_get_ceiling_mm (work->room, bar->bar.to))
+      >= wanted_mm)
+    return;
+  high = find_high_enough (work, bar, wanted_mm);
+  take_off_one (usable, (HcStretch){ 0, high.from_mm }, HC_BAR_CAUSE_HEADROOM, NULL, most_mm);
+  take_off_one (usable, (HcStretch){ high.to_mm, strip->length_mm }, HC_BAR_CAUSE_HEADROOM, NULL,
+                most_mm);
 }
 
 /* A thing beside the bar, as high as a bird on it, is a wall to the bird; one

@@ -20,24 +20,26 @@ struct _HcHouse
 };
 
 static HcRoom *
-find_or_make_room (HcLayout *layout, HcPen *pen, HcHouse *before)
+find_or_make_room (HcLayout *layout, HcPen *pen, const HcRoof *roof, HcHouse *before)
 {
   guint room;
 
   if (before != NULL && hc_house_find_room (before, hc_pen_get_id (pen), &room)
-      && hc_room_is_still (hc_house_get_room (before, room), layout, pen))
+      && hc_room_is_still (hc_house_get_room (before, room), layout, pen, roof))
     return hc_room_ref (hc_house_get_room (before, room));
-  return hc_room_new (layout, pen);
+  return hc_room_new (layout, pen, roof);
 }
 
 static void
 find_rooms (HcHouse *house, HcHouse *before)
 {
   HcParts *pens = hc_layout_get (house->layout)->pens;
+  g_autoptr (GArray) roofs = hc_layout_get_roofs (house->layout);
 
   house->rooms = g_ptr_array_new_with_free_func ((GDestroyNotify) hc_room_unref);
   for (guint i = 0; i < pens->len; i++)
-    g_ptr_array_add (house->rooms, find_or_make_room (house->layout, pens->pdata[i], before));
+    g_ptr_array_add (house->rooms, find_or_make_room (house->layout, pens->pdata[i],
+                                                      &g_array_index (roofs, HcRoof, i), before));
 }
 
 static gboolean
@@ -83,7 +85,7 @@ lets_air_over (const HcRoom *room, const HcRoomWall *wall)
   const HcWallValues *values = hc_wall_get (wall->wall);
 
   return values->kind != HC_WALL_SOLID
-         || (values->height_mm > 0 && values->height_mm < hc_room_get_ceiling_mm (room));
+         || (values->height_mm > 0 && values->height_mm < hc_room_get_ceiling_along_mm (room, wall->from, wall->to));
 }
 
 static gboolean

@@ -150,7 +150,7 @@ add_platform (const HcOfferContext *context, const HcFitting *platform, HcShape 
       place.amounts[level - HC_LEVEL_TIGHT] = hc_mm (hc_shape_get_area_mm2 (footprint));
   hc_place_set_suits (&place, hc_bodies_all (context));
   hc_place_keep_within (&place, context, HC_FIGURE_FLOOR_HEADROOM,
-                        hc_room_get_ceiling_mm (context->room) - top_mm);
+                        hc_room_get_ceiling_over_mm (context->room, footprint) - top_mm);
   place.height_mm = top_mm;
   place.from = place.to = hc_point (values->x_mm, values->y_mm);
   hc_offer_add_place (offer, &place);

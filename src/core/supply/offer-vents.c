@@ -72,13 +72,14 @@ static void
 add_open_wall (const HcOfferContext *context, const HcRoomWall *wall, HcOffer *offer)
 {
   const HcWallValues *values = hc_wall_get (wall->wall);
-  double height_mm
-      = values->height_mm > 0 ? values->height_mm : hc_room_get (context->room)->height_mm;
+  const HcRoof *roof = hc_room_get_roof (context->room);
+  double face_mm2 = values->height_mm > 0
+                        ? hc_point_distance (wall->from, wall->to) * values->height_mm
+                        : hc_roof_get_wall_area_mm2 (roof, wall->from, wall->to);
   HcPlace place;
 
   hc_place_init (&place, context, hc_wall_get_id (wall->wall));
-  hc_place_set_amount (&place, hc_point_distance (wall->from, wall->to) * height_mm
-                                   * get_free_share (context, values->mesh));
+  hc_place_set_amount (&place, face_mm2 * get_free_share (context, values->mesh));
   hc_place_set_suits (&place, hc_bodies_all (context));
   place.from = wall->from;
   place.to = wall->to;

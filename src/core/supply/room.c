@@ -12,6 +12,7 @@ struct _HcRoom
 {
   gatomicrefcount refs;
   HcPen *pen;
+  HcRoof roof;
   HcShape *outline;
   GArray *walls;
   HcParts *openings;
@@ -104,16 +105,18 @@ lay_out_fittings (HcRoom *room)
  * hc_room_new: (skip)
  * @layout: a layout
  * @pen: a pen of it
+ * @roof: the roof over the pen
  *
  * Returns: (transfer full): the pen as birds find it
  */
 HcRoom *
-hc_room_new (const HcLayout *layout, HcPen *pen)
+hc_room_new (const HcLayout *layout, HcPen *pen, const HcRoof *roof)
 {
   HcRoom *room = g_new0 (HcRoom, 1);
 
   g_atomic_ref_count_init (&room->refs);
   room->pen = hc_pen_ref (pen);
+  room->roof = *roof;
   room->walls = find_walls (layout, pen);
   room->outline = make_outline (room->walls);
   room->openings = find_openings (layout, pen);
@@ -178,17 +181,19 @@ same_pointers (const GPtrArray *a, const GPtrArray *b)
  * @room: a room
  * @layout: another layout
  * @pen: a pen of it
+ * @roof: the roof over the pen
  *
  * Returns: whether @pen in @layout is the same room: the same pen and walls,
- *   standing where they stood, with the same openings and the same beyond
+ *   standing where they stood, with the same openings, roof and beyond
  */
 gboolean
-hc_room_is_still (const HcRoom *room, const HcLayout *layout, const HcPen *pen)
+hc_room_is_still (const HcRoom *room, const HcLayout *layout, const HcPen *pen,
+                  const HcRoof *roof)
 {
   g_autoptr (GArray) walls = NULL;
   g_autoptr (HcParts) openings = NULL;
 
-  if (room->pen != pen)
+  if (room->pen != pen || !hc_roof_equal (&room->roof, roof))
     return FALSE;
   walls = find_walls (layout, pen);
   openings = find_openings (layout, pen);
@@ -246,21 +251,69 @@ hc_room_counts_shut_in (const HcRoom *room)
   return hc_room_is_roofed (room) || hc_room_get (room)->roof == HC_ROOF_SOLID;
 }
 
+const HcRoof *
+hc_room_get_roof (const HcRoom *room)
+{
+  return &room->roof;
+}
+
+static gboolean
+is_open_to_the_sky (const HcRoom *room)
+{
+  return hc_room_get (room)->roof == HC_ROOF_NONE;
+}
+
 /**
  * hc_room_get_ceiling_mm: (skip)
  * @room: a room
+ * @at: a place in it
  *
- * A plan does not say which way a roof slopes, so what fits under its highest
- * line is taken to fit.
- *
- * Returns: the height of the ceiling; without end under the open sky
+ * Returns: the height of the ceiling there; without end under the open sky
  */
 double
-hc_room_get_ceiling_mm (const HcRoom *room)
+hc_room_get_ceiling_mm (const HcRoom *room, HcPoint at)
 {
-  const HcPenValues *pen = hc_room_get (room);
+  return is_open_to_the_sky (room) ? G_MAXDOUBLE : hc_roof_get_height_mm (&room->roof, at);
+}
 
-  return pen->roof == HC_ROOF_NONE ? G_MAXDOUBLE : MAX (pen->height_mm, pen->ridge_mm);
+/**
+ * hc_room_get_ceiling_over_mm: (skip)
+ * @room: a room
+ * @thing: what stands in it
+ *
+ * No roof is lower between two places than at the lower of them.
+ *
+ * Returns: the height of the ceiling over @thing where it is lowest
+ */
+double
+hc_room_get_ceiling_over_mm (const HcRoom *room, const HcShape *thing)
+{
+  double lowest_mm = G_MAXDOUBLE;
+  guint n_points = 0;
+
+  for (guint part = 0; part < hc_shape_get_n_parts (thing); part++)
+    {
+      const HcPoint *ring = hc_shape_get_ring (thing, part, 0, &n_points);
+
+      for (guint i = 0; i < n_points; i++)
+        lowest_mm = MIN (lowest_mm, hc_room_get_ceiling_mm (room, ring[i]));
+    }
+  return lowest_mm;
+}
+
+/**
+ * hc_room_get_ceiling_along_mm: (skip)
+ * @room: a room
+ * @from: where a wall of it starts
+ * @to: where the wall ends
+ *
+ * Returns: the height of the ceiling along the wall where it is highest
+ */
+double
+hc_room_get_ceiling_along_mm (const HcRoom *room, HcPoint from, HcPoint to)
+{
+  return is_open_to_the_sky (room) ? G_MAXDOUBLE
+                                   : hc_roof_get_highest_mm (&room->roof, from, to);
 }
 
 guint

@@ -6,14 +6,14 @@
 
 #include "base/nearby.h"
 #include "base/shape.h"
-#include "plan/layout.h"
+#include "plan/roof.h"
 
 G_BEGIN_DECLS
 
 /**
  * HcRoom:
  *
- * Interned by (pen, ring of inside faces, openings on its walls): a pen that
+ * Interned by (pen, ring of inside faces, openings on its walls, roof): a pen that
  * did not change keeps its room, and with it every offer worked out for it.
  * Immutable, atomically reference-counted; holds references to its parts.
  */
@@ -44,10 +44,12 @@ typedef struct
   gboolean beyond_is_covered;
 } HcRoomWall;
 
-HcRoom *hc_room_new (const HcLayout *layout, HcPen *pen) G_GNUC_WARN_UNUSED_RESULT;
+HcRoom *hc_room_new (const HcLayout *layout, HcPen *pen,
+                     const HcRoof *roof) G_GNUC_WARN_UNUSED_RESULT;
 HcRoom *hc_room_ref (HcRoom *room);
 void hc_room_unref (HcRoom *room);
-gboolean hc_room_is_still (const HcRoom *room, const HcLayout *layout, const HcPen *pen);
+gboolean hc_room_is_still (const HcRoom *room, const HcLayout *layout, const HcPen *pen,
+                           const HcRoof *roof);
 
 HcPen *hc_room_get_pen (const HcRoom *room);
 const HcPenValues *hc_room_get (const HcRoom *room);
@@ -55,7 +57,10 @@ HcShape *hc_room_get_outline (const HcRoom *room);
 HcParts *hc_room_get_openings (const HcRoom *room);
 gboolean hc_room_is_roofed (const HcRoom *room);
 gboolean hc_room_counts_shut_in (const HcRoom *room);
-double hc_room_get_ceiling_mm (const HcRoom *room);
+const HcRoof *hc_room_get_roof (const HcRoom *room);
+double hc_room_get_ceiling_mm (const HcRoom *room, HcPoint at);
+double hc_room_get_ceiling_over_mm (const HcRoom *room, const HcShape *thing);
+double hc_room_get_ceiling_along_mm (const HcRoom *room, HcPoint from, HcPoint to);
 
 guint hc_room_get_n_walls (const HcRoom *room);
 const HcRoomWall *hc_room_get_wall (const HcRoom *room, guint wall);

@@ -7,11 +7,17 @@
 #include "needs/clearance/clearance.h"
 
 static double
-wall_height_mm (const HcClearance *self, const HcRoomWall *wall)
+wall_height_mm (const HcClearance *self, const HcRoomWall *wall, const HcOpeningValues *opening)
 {
   double own_mm = hc_wall_get (wall->wall)->height_mm;
+  HcPoint way = hc_point_unit (hc_point_subtract (wall->line_to, wall->line_from));
+  HcPoint middle = hc_point_add (wall->line_from, hc_point_scale (way, opening->along_mm));
+  HcPoint half = hc_point_scale (way, opening->width_mm / 2);
 
-  return own_mm > 0 ? own_mm : hc_room_get_ceiling_mm (self->room);
+  if (own_mm > 0)
+    return own_mm;
+  return MIN (hc_room_get_ceiling_mm (self->room, hc_point_subtract (middle, half)),
+              hc_room_get_ceiling_mm (self->room, hc_point_add (middle, half)));
 }
 
 static gboolean
@@ -27,7 +33,7 @@ sticks_out (const HcClearance *self, const HcOpening *opening)
   return values->along_mm - values->width_mm / 2 < -HC_CLEARANCE_FORGIVEN_MM
          || values->along_mm + values->width_mm / 2 > length_mm + HC_CLEARANCE_FORGIVEN_MM
          || values->sill_mm + values->height_mm
-                > wall_height_mm (self, wall) + HC_CLEARANCE_FORGIVEN_MM;
+                > wall_height_mm (self, wall, values) + HC_CLEARANCE_FORGIVEN_MM;
 }
 
 static gboolean

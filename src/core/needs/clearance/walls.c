@@ -26,7 +26,8 @@ look_at_outline (HcClearance *self, guint fitting)
 static void
 look_at_ceiling (HcClearance *self, guint fitting)
 {
-  double ceiling_mm = hc_room_get_ceiling_mm (self->room);
+  double ceiling_mm = hc_room_get_ceiling_over_mm (
+      self->room, hc_room_get_footprint (self->room, fitting));
   double bottom_mm;
   double top_mm;
   HcFinding *finding;
