@@ -25,14 +25,24 @@ free_thing (gpointer data)
   g_free (thing);
 }
 
+/* Read once: books do not change. */
+static HcBook *
+get_book (void)
+{
+  static HcBook *book;
+  g_autoptr (GError) error = NULL;
+
+  if (book == NULL)
+    book = hc_book_load_default (&error);
+  g_assert_no_error (error);
+  return hc_book_ref (book);
+}
+
 void
 house_init (House *house)
 {
-  g_autoptr (GError) error = NULL;
-
   *house = (House) { 0 };
-  house->book = hc_book_load_default (&error);
-  g_assert_no_error (error);
+  house->book = get_book ();
   hc_site_values_init (&house->site);
   hc_rules_values_init (&house->rules);
   house->site.coldest_night_c = -5;

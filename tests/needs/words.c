@@ -14,7 +14,7 @@ static void
 read_codes (const char *path, GHashTable *codes)
 {
   g_autoptr (GRegex) code = g_regex_new (
-      "\"((?:floor|run|roost|nests|feed|water|warmth|way-out|light|air|company|clearance)"
+      "\"((?:floor|run|roost|nests|feed|water|warmth|way-out|light|air|company|reach|clearance)"
       "\\.[a-z-]+)\"",
       0, 0, NULL);
   g_autofree char *text = NULL;
@@ -29,7 +29,7 @@ read_codes (const char *path, GHashTable *codes)
 static GHashTable *
 codes_in_source (void)
 {
-  static const char *const folders[] = { "judges", "clearance" };
+  static const char *const folders[] = { "judges", "clearance", "reach" };
   GHashTable *codes = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
 
   for (guint i = 0; i < G_N_ELEMENTS (folders); i++)

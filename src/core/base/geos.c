@@ -21,6 +21,9 @@
 /* Only used for round joins and caps, of which there are none. */
 #define QUADRANT_SEGMENTS 1
 
+/* Enough for a round corner to be within half a per cent of round. */
+#define ROUND_SEGMENTS 8
+
 static guint64 n_calls;
 
 static void
@@ -285,4 +288,13 @@ hc_geos_grow (const GEOSGeometry *geometry,
   count_call ();
   return or_empty (GEOSBufferWithStyle_r (get_context (), geometry, by_mm, QUADRANT_SEGMENTS,
                                           GEOSBUF_CAP_FLAT, GEOSBUF_JOIN_MITRE, most_reach));
+}
+
+/* Moves the edges in by @radius_mm, round about corners that stick in. */
+GEOSGeometry *
+hc_geos_stand_off (const GEOSGeometry *geometry,
+                   double radius_mm)
+{
+  count_call ();
+  return or_empty (GEOSBuffer_r (get_context (), geometry, -radius_mm, ROUND_SEGMENTS));
 }

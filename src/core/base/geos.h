@@ -29,6 +29,8 @@ GEOSGeometry *hc_geos_join (const GEOSGeometry *parts) G_GNUC_WARN_UNUSED_RESULT
 GEOSGeometry *hc_geos_grow (const GEOSGeometry *geometry,
                             double by_mm,
                             double most_reach) G_GNUC_WARN_UNUSED_RESULT;
+GEOSGeometry *hc_geos_stand_off (const GEOSGeometry *geometry,
+                                 double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (GEOSGeometry, hc_geos_free)
 

@@ -114,3 +114,26 @@ hc_shape_grow (HcShape *self,
   after = hc_geos_grow (before, by_mm, CORNER_REACH);
   return hc_geos_to_shape (after);
 }
+
+/**
+ * hc_shape_stand_off: (skip)
+ * @self: a shape
+ * @radius_mm: half the width of somebody round who stands in it, in mm
+ *
+ * Returns: (transfer full): where the middle of them can be
+ */
+HcShape *
+hc_shape_stand_off (HcShape *self,
+                    double radius_mm)
+{
+  g_autoptr (GEOSGeometry) before = NULL;
+  g_autoptr (GEOSGeometry) after = NULL;
+
+  g_return_val_if_fail (self != NULL && radius_mm > 0, NULL);
+
+  if (hc_shape_is_empty (self))
+    return hc_shape_ref (self);
+  before = hc_geos_from_shape (self);
+  after = hc_geos_stand_off (before, radius_mm);
+  return hc_geos_to_shape (after);
+}

@@ -17,6 +17,8 @@ HcShape *hc_shape_intersection (HcShape *self,
                                 HcShape *other) G_GNUC_WARN_UNUSED_RESULT;
 HcShape *hc_shape_grow (HcShape *self,
                         double by_mm) G_GNUC_WARN_UNUSED_RESULT;
+HcShape *hc_shape_stand_off (HcShape *self,
+                             double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
 
 guint64 hc_geometry_calls (void);
 

@@ -50,6 +50,9 @@ const HcPoint *hc_shape_get_ring (const HcShape *self,
                                   guint ring,
                                   guint *n_points);
 
+HcShape *hc_shape_get_part (const HcShape *self,
+                            guint part) G_GNUC_WARN_UNUSED_RESULT;
+
 HcShape *hc_shape_turn_and_move (const HcShape *self,
                                  double turn_deg,
                                  HcPoint move) G_GNUC_WARN_UNUSED_RESULT;

@@ -59,6 +59,12 @@
 #define HC_FIGURE_AIR_WINTER_VENTS "air.winter-vents"
 #define HC_FIGURE_AIR_SUMMER_VENTS "air.summer-vents"
 
+#define HC_FIGURE_REACH_KEEPER_WAY "reach.keeper-way"
+#define HC_FIGURE_REACH_BARROW_WAY "reach.barrow-way"
+#define HC_FIGURE_REACH_HEADROOM "reach.headroom"
+#define HC_FIGURE_REACH_STEP_OVER "reach.step-over"
+#define HC_FIGURE_REACH_ARM "reach.eggs"
+
 #define HC_FIGURE_COMPANY_FEMALES_PER_MALE "company.females-per-male"
 #define HC_FIGURE_COMPANY_FEWEST_FEMALES "company.fewest-females-per-male"
 #define HC_FIGURE_COMPANY_TOGETHER_FROM "company.together-from"

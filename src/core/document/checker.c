@@ -23,6 +23,8 @@ struct _HcChecker
   guint32 day;
   HcFlock *flock;
   HcCheck *checks[N_CONDITIONS];
+  HcCheck *settled[N_CONDITIONS];
+  gboolean is_preview;
 
   HcHeadlineWorker *worker;
   gboolean is_working;
@@ -82,11 +84,26 @@ hc_checker_set_property (GObject *object, guint id, const GValue *value, GParamS
     }
 }
 
+/* What was judged before a drag stands beside what is judged during it. */
+static void
+keep_settled (HcChecker *self, guint condition)
+{
+  HcCheck *check = g_steal_pointer (&self->checks[condition]);
+
+  if (check != NULL && self->is_preview)
+    hc_check_unref (check);
+  else if (check != NULL)
+    {
+      g_clear_pointer (&self->settled[condition], hc_check_unref);
+      self->settled[condition] = check;
+    }
+}
+
 static void
 forget_answers (HcChecker *self)
 {
   for (guint i = 0; i < N_CONDITIONS; i++)
-    g_clear_pointer (&self->checks[i], hc_check_unref);
+    keep_settled (self, i);
   g_clear_pointer (&self->flock, hc_flock_unref);
   g_clear_pointer (&self->plan, hc_plan_unref);
 }
@@ -97,6 +114,8 @@ hc_checker_finalize (GObject *object)
   HcChecker *self = HC_CHECKER (object);
 
   forget_answers (self);
+  for (guint i = 0; i < N_CONDITIONS; i++)
+    g_clear_pointer (&self->settled[i], hc_check_unref);
   g_clear_pointer (&self->cache, hc_check_cache_free);
   g_clear_pointer (&self->worker, hc_headline_worker_unref);
   g_clear_pointer (&self->book, hc_book_unref);
@@ -254,7 +273,8 @@ is_newest (HcChecker *self)
 {
   HcPlan *plan = hc_document_get_plan (self->document);
 
-  return self->plan == plan && self->day == hc_plan_get_day (plan);
+  return self->plan == plan && self->day == hc_plan_get_day (plan)
+         && self->is_preview == hc_document_is_previewing (self->document);
 }
 
 /**
@@ -275,10 +295,20 @@ hc_checker_update (HcChecker *self)
   forget_answers (self);
   self->plan = hc_plan_ref (hc_document_get_plan (self->document));
   self->day = hc_plan_get_day (self->plan);
+  self->is_preview = hc_document_is_previewing (self->document);
   self->flock = hc_flock_on (self->plan, self->book, self->day);
   ask_worker (self);
   g_signal_emit (self, signals[CHECKED], 0);
   return TRUE;
+}
+
+static HcCheck *
+judge (HcChecker *self, HcCondition condition)
+{
+  if (self->is_preview && self->settled[condition] != NULL)
+    return hc_check_follow (self->settled[condition], self->cache, self->plan, self->book,
+                            self->flock);
+  return hc_check_plan (self->cache, self->plan, self->book, condition, self->flock);
 }
 
 /**
@@ -299,8 +329,7 @@ hc_checker_get_check (HcChecker *self, HcCondition condition)
   if (self->plan == NULL)
     hc_checker_update (self);
   if (self->checks[condition] == NULL)
-    self->checks[condition]
-        = hc_check_plan (self->cache, self->plan, self->book, condition, self->flock);
+    self->checks[condition] = judge (self, condition);
   return self->checks[condition];
 }
 

@@ -46,6 +46,31 @@ hc_answer_remark (HcAnswer *self, HcFinding *finding)
   g_ptr_array_add (self->findings, finding);
 }
 
+static gboolean
+is_told (const HcAnswer *self, const HcFinding *finding)
+{
+  for (guint i = 0; i < self->findings->len; i++)
+    {
+      const HcFinding *other = self->findings->pdata[i];
+
+      if (other->code == finding->code
+          && g_strv_equal ((const char *const *) other->ids, (const char *const *) finding->ids))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* Takes over @finding unless it is there already: an opening between two pens
+ * is looked at from both sides, and told once. */
+void
+hc_answer_take_once (HcAnswer *self, HcFinding *finding)
+{
+  if (is_told (self, finding))
+    hc_finding_unref (finding);
+  else
+    hc_answer_take (self, finding);
+}
+
 void
 hc_answer_merge (HcAnswer *self, const HcAnswer *other)
 {

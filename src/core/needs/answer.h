@@ -25,6 +25,7 @@ void hc_answer_init (HcAnswer *self);
 void hc_answer_clear (HcAnswer *self);
 void hc_answer_lower (HcAnswer *self, HcLevel level);
 void hc_answer_take (HcAnswer *self, HcFinding *finding);
+void hc_answer_take_once (HcAnswer *self, HcFinding *finding);
 void hc_answer_remark (HcAnswer *self, HcFinding *finding);
 void hc_answer_merge (HcAnswer *self, const HcAnswer *other);
 void hc_answer_sort_findings (HcAnswer *self);

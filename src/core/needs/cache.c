@@ -14,12 +14,19 @@
 #define MOST_STANDARDS 4
 #define MOST_TABLES 16
 
-/* What an offer depends on; @kind past the last offer is clearance. */
+/* Kept beside the offers. */
+enum
+{
+  KIND_CLEARANCE = HC_N_OFFER_KINDS,
+  KIND_WAY,
+};
+
+/* What an offer depends on. @measure is the coldest night, or how wide a way is. */
 typedef struct
 {
   HcRoom *room;
   HcStandard *standard;
-  double coldest_night_c;
+  double measure;
   guint table;
   guint kind;
   HcCondition condition;
@@ -66,7 +73,7 @@ equal_keys (gconstpointer a, gconstpointer b)
   return one->room == other->room && one->standard == other->standard
          && one->table == other->table && one->kind == other->kind
          && one->condition == other->condition
-         && one->coldest_night_c == other->coldest_night_c;
+         && one->measure == other->measure;
 }
 
 static Key *
@@ -255,7 +262,7 @@ GPtrArray *
 hc_check_cache_get_room_findings (HcCheckCache *cache, HcRoom *room, HcStandard *standard,
                                   GPtrArray *(*judge) (HcRoom *room, HcStandard *standard))
 {
-  Key key = { room, standard, 0, 0, HC_N_OFFER_KINDS, HC_CONDITION_DAY };
+  Key key = { room, standard, 0, 0, KIND_CLEARANCE, HC_CONDITION_DAY };
   GPtrArray *findings = hc_lru_find (cache->kept, &key);
 
   if (findings == NULL)
@@ -265,6 +272,23 @@ hc_check_cache_get_room_findings (HcCheckCache *cache, HcRoom *room, HcStandard 
       hc_lru_keep (cache->kept, copy_key (&key), findings, (GDestroyNotify) g_ptr_array_unref);
     }
   return findings;
+}
+
+/* Where a walker can stand in a room; its heights are those of @standard. */
+HcShape *
+hc_check_cache_get_way (HcCheckCache *cache, HcRoom *room, HcStandard *standard,
+                        const HcWalker *walker)
+{
+  Key key = { room, standard, walker->width_mm, 0, KIND_WAY, HC_CONDITION_DAY };
+  HcShape *way = hc_lru_find (cache->kept, &key);
+
+  if (way == NULL)
+    {
+      way = hc_way_new (room, walker);
+      cache->n_worked_out++;
+      hc_lru_keep (cache->kept, copy_key (&key), way, (GDestroyNotify) hc_shape_unref);
+    }
+  return way;
 }
 
 /* How often something had to be worked out: what tests count. */

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "needs/check.h"
+#include "supply/way.h"
 
 G_BEGIN_DECLS
 
@@ -18,6 +19,8 @@ GPtrArray *hc_check_cache_get_room_findings (HcCheckCache *cache, HcRoom *room,
                                              HcStandard *standard,
                                              GPtrArray *(*judge) (HcRoom *room,
                                                                   HcStandard *standard));
+HcShape *hc_check_cache_get_way (HcCheckCache *cache, HcRoom *room, HcStandard *standard,
+                                 const HcWalker *walker);
 guint64 hc_check_cache_get_n_worked_out (const HcCheckCache *cache);
 
 G_END_DECLS

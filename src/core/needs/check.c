@@ -59,6 +59,40 @@ note_part_levels (HcCheck *check, const HcFinding *finding)
     }
 }
 
+static void
+answer_need (HcCheck *check, HcCase *about, HcNeedId id, HcCheck *before)
+{
+  HcAnswer *answer = &check->answers[id];
+
+  hc_answer_init (answer);
+  if (before != NULL && hc_need_get (id)->settles)
+    hc_answer_merge (answer, &before->answers[id]);
+  else
+    judge_need (about, hc_need_get (id), answer);
+  for (guint i = 0; i < answer->findings->len; i++)
+    note_part_levels (check, answer->findings->pdata[i]);
+}
+
+static HcCheck *
+answer_all (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
+            HcFlock *flock, HcCheck *before)
+{
+  HcCheck *check = g_new0 (HcCheck, 1);
+  HcCase about;
+
+  hc_case_init (&about, cache, plan, book, condition, flock);
+  g_atomic_ref_count_init (&check->refs);
+  check->plan = hc_plan_ref (plan);
+  check->flock = hc_flock_ref (flock);
+  check->house = hc_house_ref (about.house);
+  check->condition = condition;
+  check->part_levels = g_hash_table_new (g_str_hash, g_str_equal);
+  for (guint id = 0; id < HC_N_NEEDS; id++)
+    answer_need (check, &about, id, before);
+  hc_case_clear (&about);
+  return check;
+}
+
 /**
  * hc_check_plan: (skip)
  * @cache: what earlier checks worked out
@@ -76,27 +110,27 @@ HcCheck *
 hc_check_plan (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
                HcFlock *flock)
 {
-  HcCheck *check = g_new0 (HcCheck, 1);
-  HcCase about;
+  return answer_all (cache, plan, book, condition, flock, NULL);
+}
 
-  hc_case_init (&about, cache, plan, book, condition, flock);
-  g_atomic_ref_count_init (&check->refs);
-  check->plan = hc_plan_ref (plan);
-  check->flock = hc_flock_ref (flock);
-  check->house = hc_house_ref (about.house);
-  check->condition = condition;
-  check->part_levels = g_hash_table_new (g_str_hash, g_str_equal);
-  for (guint id = 0; id < HC_N_NEEDS; id++)
-    {
-      HcAnswer *answer = &check->answers[id];
-
-      hc_answer_init (answer);
-      judge_need (&about, hc_need_get (id), answer);
-      for (guint i = 0; i < answer->findings->len; i++)
-        note_part_levels (check, answer->findings->pdata[i]);
-    }
-  hc_case_clear (&about);
-  return check;
+/**
+ * hc_check_follow: (skip)
+ * @before: the plan judged before a drag began
+ * @cache: what earlier checks worked out
+ * @plan: the plan as the drag has it
+ * @book: the book
+ * @flock: the birds of the day, of the same plan and book
+ *
+ * Judges @plan in the condition of @before, in time for the next picture of the
+ * drag: needs that settle keep the answer they had.
+ *
+ * Returns: (transfer full): the answers
+ */
+HcCheck *
+hc_check_follow (HcCheck *before, HcCheckCache *cache, HcPlan *plan, HcBook *book,
+                 HcFlock *flock)
+{
+  return answer_all (cache, plan, book, before->condition, flock, before);
 }
 
 HcCheck *

@@ -24,6 +24,8 @@ typedef struct _HcCheck HcCheck;
 
 HcCheck *hc_check_plan (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
                         HcFlock *flock) G_GNUC_WARN_UNUSED_RESULT;
+HcCheck *hc_check_follow (HcCheck *before, HcCheckCache *cache, HcPlan *plan, HcBook *book,
+                          HcFlock *flock) G_GNUC_WARN_UNUSED_RESULT;
 HcCheck *hc_check_ref (HcCheck *check);
 void hc_check_unref (HcCheck *check);
 

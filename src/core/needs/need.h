@@ -22,6 +22,7 @@ typedef enum
   HC_NEED_WAY_OUT,
   HC_NEED_LIGHT,
   HC_NEED_AIR,
+  HC_NEED_REACH,
   HC_NEED_CLEARANCE,
   HC_NEED_COMPANY,
   HC_N_NEEDS
@@ -54,6 +55,7 @@ typedef struct _HcServing HcServing;
  * @question: the question it answers
  * @why: why it matters to the bird
  * @help: its help page
+ * @settles: judged once a drag has ended; until then its last answer stands
  * @judge: fills an answer for one space
  * @serve: (nullable): of counting needs: how many birds of one space are
  *   served at a level, with reasons when details are asked for
@@ -72,6 +74,7 @@ struct _HcNeed
   const char *help;
   HcNeedSort sort;
   HcNeedScope scope;
+  gboolean settles;
   void (*judge) (const HcNeedContext *context, HcAnswer *answer);
   void (*serve) (const HcNeedContext *context, HcLevel level, gboolean details,
                  HcServing *serving);

@@ -65,6 +65,7 @@ static const struct
   { "reach.barrow-way", N_("Width of a way for the barrow") },
   { "reach.eggs", N_("Arm's reach to the eggs") },
   { "reach.headroom", N_("Headroom for the keeper") },
+  { "reach.step-over", N_("What the keeper steps over") },
   { "reach.keeper-way", N_("Width of a way for the keeper") },
   { "roost.bar-height", N_("Height of the perch") },
   { "roost.bar-to-bar", N_("Perch to perch") },

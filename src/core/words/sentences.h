@@ -30,6 +30,7 @@ extern const HcSentence hc_sentences_about_room[];
 extern const HcSentence hc_sentences_about_food[];
 extern const HcSentence hc_sentences_about_air[];
 extern const HcSentence hc_sentences_about_company[];
+extern const HcSentence hc_sentences_about_reach[];
 extern const HcSentence hc_sentences_about_clearance[];
 
 const HcSentence *hc_sentence_find (const char *code);

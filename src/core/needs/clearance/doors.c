@@ -6,9 +6,9 @@
 
 #include "needs/clearance/clearance.h"
 
-#include "base/ring.h"
 #include "base/shape-relate.h"
 #include "book/figure-names.h"
+#include "supply/doorway.h"
 #include "supply/stand.h"
 
 #include <math.h>
@@ -16,85 +16,21 @@
 /* Corners of the quarter circle a door sweeps. */
 #define SWEEP_STEPS 8
 
-/* A door or hole seen from inside the room: @in points into it, @along from
- * its first edge to its last, the way the wall's line runs; both of length 1. */
-typedef struct
-{
-  HcPoint first;
-  HcPoint along;
-  HcPoint in;
-} Doorway;
-
-static HcPoint
-find_inward (const HcClearance *self, const HcRoomWall *wall)
-{
-  guint n = hc_room_get_n_walls (self->room);
-  g_autofree HcPoint *ring = g_new (HcPoint, n);
-  guint edge = 0;
-
-  for (guint i = 0; i < n; i++)
-    {
-      ring[i] = hc_room_get_wall (self->room, i)->from;
-      if (hc_room_get_wall (self->room, i) == wall)
-        edge = i;
-    }
-  return hc_ring_edge_normal (ring, n, edge);
-}
-
-static gboolean
-find_doorway (const HcClearance *self, const HcOpening *opening, Doorway *doorway)
-{
-  const HcOpeningValues *values = hc_opening_get (opening);
-  const HcRoomWall *wall = hc_room_get_wall_of (self->room, opening);
-  double face_mm;
-
-  if (wall == NULL)
-    return FALSE;
-  doorway->along = hc_point_unit (hc_point_subtract (wall->line_to, wall->line_from));
-  doorway->in = find_inward (self, wall);
-  face_mm = hc_point_dot (hc_point_subtract (wall->from, wall->line_from), doorway->in);
-  doorway->first = hc_point_add (
-      hc_point_add (wall->line_from,
-                    hc_point_scale (doorway->along, values->along_mm - values->width_mm / 2)),
-      hc_point_scale (doorway->in, face_mm));
-  return TRUE;
-}
-
-static HcPoint
-point_in_front (const Doorway *doorway, double along_mm, double in_mm)
-{
-  return hc_point_add (doorway->first, hc_point_add (hc_point_scale (doorway->along, along_mm),
-                                                     hc_point_scale (doorway->in, in_mm)));
-}
-
 static HcShape *
-sweep_of_door (const Doorway *doorway, const HcOpeningValues *values)
+sweep_of_door (const HcDoorway *doorway, const HcOpeningValues *values)
 {
   double hinge_mm = values->hinge == HC_HINGE_START ? 0 : values->width_mm;
   double turn = values->hinge == HC_HINGE_START ? 1 : -1;
   HcPoint corners[SWEEP_STEPS + 2];
 
-  corners[0] = point_in_front (doorway, hinge_mm, 0);
+  corners[0] = hc_doorway_get_point (doorway, hinge_mm, 0);
   for (guint i = 0; i <= SWEEP_STEPS; i++)
     {
       double angle = G_PI / 2 * i / SWEEP_STEPS;
 
-      corners[i + 1] = point_in_front (doorway, hinge_mm + turn * values->width_mm * cos (angle),
+      corners[i + 1] = hc_doorway_get_point (doorway, hinge_mm + turn * values->width_mm * cos (angle),
                                        values->width_mm * sin (angle));
     }
-  return hc_shape_new_polygon (corners, G_N_ELEMENTS (corners));
-}
-
-static HcShape *
-strip_before (const Doorway *doorway, const HcOpeningValues *values, double depth_mm)
-{
-  HcPoint corners[] = {
-    point_in_front (doorway, 0, 0),
-    point_in_front (doorway, values->width_mm, 0),
-    point_in_front (doorway, values->width_mm, depth_mm),
-    point_in_front (doorway, 0, depth_mm),
-  };
-
   return hc_shape_new_polygon (corners, G_N_ELEMENTS (corners));
 }
 
@@ -141,7 +77,7 @@ lets_birds_by (const HcFittingValues *values)
 /* 'In' is into the house; between two pens of the house it is to the side
  * that x turned towards y leads to from the wall's own line, as it is drawn. */
 static gboolean
-swings_into (const HcClearance *self, const HcOpening *opening, const Doorway *doorway)
+swings_into (const HcClearance *self, const HcOpening *opening, const HcDoorway *doorway)
 {
   const HcRoomWall *wall = hc_room_get_wall_of (self->room, opening);
   gboolean in = hc_opening_get (opening)->swing == HC_SWING_IN;
@@ -154,7 +90,7 @@ swings_into (const HcClearance *self, const HcOpening *opening, const Doorway *d
 }
 
 static void
-look_at_door (HcClearance *self, const HcOpening *opening, const Doorway *doorway)
+look_at_door (HcClearance *self, const HcOpening *opening, const HcDoorway *doorway)
 {
   g_autoptr (HcShape) sweep = NULL;
 
@@ -165,7 +101,7 @@ look_at_door (HcClearance *self, const HcOpening *opening, const Doorway *doorwa
 }
 
 static void
-look_at_pop_hole (HcClearance *self, const HcOpening *opening, const Doorway *doorway)
+look_at_pop_hole (HcClearance *self, const HcOpening *opening, const HcDoorway *doorway)
 {
   const HcLimit *width = hc_standard_find_limit (self->standard, HC_FIGURE_FLOOR_WIDTH,
                                                  NULL, HC_WEEK_GROWN, HC_CONDITION_DAY);
@@ -174,7 +110,7 @@ look_at_pop_hole (HcClearance *self, const HcOpening *opening, const Doorway *do
 
   if (width == NULL || !hc_limit_get (width, HC_LEVEL_TIGHT, &depth_mm))
     return;
-  strip = strip_before (doorway, hc_opening_get (opening), depth_mm);
+  strip = hc_doorway_get_strip (doorway, 0, depth_mm, 0);
   tell_what_is_in (self, opening, strip, "clearance.pop-hole-blocked", lets_birds_by);
 }
 
@@ -186,9 +122,9 @@ hc_clearance_look_at_doors (HcClearance *self)
   for (guint i = 0; i < openings->len; i++)
     {
       int kind = hc_opening_get (openings->pdata[i])->kind;
-      Doorway doorway;
+      HcDoorway doorway;
 
-      if (!find_doorway (self, openings->pdata[i], &doorway))
+      if (!hc_doorway_find (self->room, openings->pdata[i], &doorway))
         continue;
       if (kind == HC_OPENING_KEEPER_DOOR)
         look_at_door (self, openings->pdata[i], &doorway);

@@ -19,6 +19,7 @@ extern const HcNeed hc_need_warmth;
 extern const HcNeed hc_need_way_out;
 extern const HcNeed hc_need_light;
 extern const HcNeed hc_need_air;
+extern const HcNeed hc_need_reach;
 extern const HcNeed hc_need_clearance;
 extern const HcNeed hc_need_company;
 

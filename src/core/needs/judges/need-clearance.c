@@ -29,21 +29,6 @@ look_at_room (HcRoom *room, HcStandard *standard)
   return clearance.findings;
 }
 
-/* An opening between two pens is looked at from both sides, and told once. */
-static gboolean
-is_told (const HcAnswer *answer, const HcFinding *finding)
-{
-  for (guint i = 0; i < answer->findings->len; i++)
-    {
-      const HcFinding *other = answer->findings->pdata[i];
-
-      if (other->code == finding->code
-          && g_strv_equal ((const char *const *) other->ids, (const char *const *) finding->ids))
-        return TRUE;
-    }
-  return FALSE;
-}
-
 static void
 tell_loose (const HcNeedContext *context, HcAnswer *answer)
 {
@@ -71,8 +56,7 @@ tell_rooms (const HcNeedContext *context, HcAnswer *answer)
 
       answer->applies = TRUE;
       for (guint j = 0; j < findings->len; j++)
-        if (!is_told (answer, findings->pdata[j]))
-          hc_answer_take (answer, hc_finding_ref (findings->pdata[j]));
+        hc_answer_take_once (answer, hc_finding_ref (findings->pdata[j]));
     }
 }
 
