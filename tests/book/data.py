@@ -16,6 +16,8 @@ DATA = TOP / 'data'
 FILES = {
     'birds/kinds.json': 'kinds',
     'birds/breeds.json': 'breeds',
+    'birds/lives.json': 'lives',
+    'materials/compost.json': 'compost',
     'fittings/fittings.json': 'fittings',
     'fittings/openings.json': 'openings',
     'materials/floors.json': 'floors',
@@ -123,9 +125,19 @@ def undocumented():
                                                    format_page(), re.MULTILINE)))
 
 
+def sources_named(node):
+    if isinstance(node, dict):
+        if 'basis' in node:
+            yield node.get('source')
+        node = list(node.values())
+    if isinstance(node, list):
+        for child in node:
+            yield from sources_named(child)
+
+
 def unused_sources(path):
     document = load(DATA / path)
-    used = {entry.get('source') for entry in entries(document)}
+    used = set(sources_named(document))
     return [f'{path}: {source["key"]}' for source in document.get('sources', [])
             if source['key'] not in used]
 

@@ -84,7 +84,7 @@ reading_what_was_written_gives_the_same_plan (void)
 
 static const char whole_file[]
     = "{\"uid\":\"croft\",\"version\":1.0,\"format\":\"hencote-plan\",\n"
-      " \"prices\" : { \"oak\": 12345678901234567890, \"list\": [ 1, \"a  b\" , [ ] ] },\n"
+      " \"images\" : { \"oak\": 12345678901234567890, \"list\": [ 1, \"a  b\" , [ ] ] },\n"
       " \"title\": \"\\u0053kerry\", \"notes\": \"\", \"as_of\": \"2026-04-30\",\n"
       " \"site\": {}, \"rules\": {\"own_figures\": [], \"new\": null},\n"
       " \"variants\": [{\"id\": \"a\", \"corners\": [{"
@@ -110,7 +110,7 @@ unknown_members_survive_at_every_depth (void)
   const HcPlanValues *values = hc_plan_get (file->plan);
 
   g_assert_cmpstr (hc_part_get_extra (file->plan), ==,
-                   "{\"prices\":{\"oak\":12345678901234567890,\"list\":[1,\"a  b\",[]]}}");
+                   "{\"images\":{\"oak\":12345678901234567890,\"list\":[1,\"a  b\",[]]}}");
   g_assert_cmpstr (hc_part_get_extra (values->rules), ==, "{\"new\":null}");
   g_assert_cmpstr (hc_part_get_extra (values->batches->pdata[0]), ==,
                    "{\"losses\":[{\"on\":\"2026-05-01\",\"count\":1}]}");
@@ -156,7 +156,7 @@ files_look_as_documented (void)
                                  "      ]\n"
                                  "    }\n"
                                  "  ],\n"
-                                 "  \"prices\": {\n"
+                                 "  \"images\": {\n"
                                  "    \"oak\": 12345678901234567890,\n"
                                  "    \"list\": [\n"
                                  "      1,\n"

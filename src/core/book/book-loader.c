@@ -7,6 +7,7 @@
 #include "book/bird-reader.h"
 #include "book/book-private.h"
 #include "book/fitting-reader.h"
+#include "book/life-reader.h"
 #include "book/material-reader.h"
 #include "book/opening-reader.h"
 #include "book/predator-reader.h"
@@ -37,6 +38,8 @@ typedef struct
 static const DataList data_lists[] = {
   LIST ("birds/kinds.json", kinds, HcKind, hc_kind_read),
   LIST ("birds/breeds.json", breeds, HcBreed, hc_breed_read),
+  LIST ("birds/lives.json", lives, HcLife, hc_life_read),
+  LIST ("materials/compost.json", composts, HcCompost, hc_compost_read),
   LIST ("fittings/fittings.json", fitting_types, HcFittingType, hc_fitting_type_read),
   LIST ("fittings/openings.json", opening_types, HcOpeningType, hc_opening_type_read),
   LIST ("materials/floors.json", floor_layers, HcFloorLayer, hc_floor_layer_read),

@@ -31,6 +31,8 @@ struct _HcBook
   HcKeep *keep;
   HcTable kinds;
   HcTable breeds;
+  HcTable lives;
+  HcTable composts;
   HcTable fitting_types;
   HcTable opening_types;
   HcTable floor_layers;

@@ -91,6 +91,8 @@ find_entry (const HcTable *table, const char *id)
 
 HC_BOOK_TABLE (HcKind, kind, kinds)
 HC_BOOK_TABLE (HcBreed, breed, breeds)
+HC_BOOK_TABLE (HcLife, life, lives)
+HC_BOOK_TABLE (HcCompost, compost, composts)
 HC_BOOK_TABLE (HcOpeningType, opening_type, opening_types)
 HC_BOOK_TABLE (HcFloorLayer, floor_layer, floor_layers)
 HC_BOOK_TABLE (HcBedding, bedding, beddings)

@@ -7,6 +7,7 @@
 #include "book/breed.h"
 #include "book/fitting-type.h"
 #include "book/kind.h"
+#include "book/life.h"
 #include "book/material.h"
 #include "book/opening-type.h"
 #include "book/predator.h"
@@ -92,6 +93,58 @@ const HcBreed *hc_book_get_breed_at (const HcBook *self, guint index);
  * Returns: (nullable) (transfer none): the breed of that id
  */
 const HcBreed *hc_book_get_breed (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_lives:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_lives (const HcBook *self);
+
+/**
+ * hc_book_get_life_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the life of a kind of bird at that place in the data
+ */
+const HcLife *hc_book_get_life_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_life:
+ * @self: a book
+ * @id: (nullable): the id of a kind of bird
+ *
+ * Returns: (nullable) (transfer none): the life of a kind of bird of that id
+ */
+const HcLife *hc_book_get_life (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_composts:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_composts (const HcBook *self);
+
+/**
+ * hc_book_get_compost_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the thing that goes on a compost heap at that place in the data
+ */
+const HcCompost *hc_book_get_compost_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_compost:
+ * @self: a book
+ * @id: (nullable): the id of a thing that goes on a compost heap
+ *
+ * Returns: (nullable) (transfer none): the thing that goes on a compost heap of that id
+ */
+const HcCompost *hc_book_get_compost (const HcBook *self, const char *id);
 
 /**
  * hc_book_get_n_standards:

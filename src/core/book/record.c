@@ -283,6 +283,26 @@ hc_record_text_at (HcRecord *self, const char *member, guint index)
   return text != NULL ? text : "";
 }
 
+static gboolean
+is_whole (JsonNode *node, int least, int most)
+{
+  return node != NULL && JSON_NODE_HOLDS_VALUE (node)
+         && json_node_get_value_type (node) == G_TYPE_INT64
+         && json_node_get_int (node) >= least && json_node_get_int (node) <= most;
+}
+
+int
+hc_record_whole_at (HcRecord *self, const char *member, guint index, int least, int most)
+{
+  JsonArray *array = array_of (self, member);
+  JsonNode *node = array != NULL ? json_array_get_element (array, index) : NULL;
+
+  if (is_whole (node, least, most))
+    return (int) json_node_get_int (node);
+  hc_record_fault (self, member, _("whole numbers from %d to %d stand here."), least, most);
+  return least;
+}
+
 static HcRecord *
 open_node (HcRecord *self, JsonNode *node, char *place)
 {

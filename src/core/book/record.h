@@ -31,6 +31,7 @@ int hc_record_choice (HcRecord *self, const char *member, const char *const *wor
 guint hc_record_choices (HcRecord *self, const char *member, const char *const *words);
 
 guint hc_record_count (HcRecord *self, const char *member);
+int hc_record_whole_at (HcRecord *self, const char *member, guint index, int least, int most);
 const char *hc_record_text_at (HcRecord *self, const char *member, guint index);
 HcRecord *hc_record_open_at (HcRecord *self, const char *member, guint index);
 HcRecord *hc_record_open (HcRecord *self, const char *member);

@@ -6,6 +6,7 @@
 
 #include "flock/flock-private.h"
 
+#include "flock/flock-on.h"
 #include "flock/heat.h"
 #include "flock/own-standard.h"
 
@@ -15,45 +16,31 @@
 typedef struct
 {
   HcFlock *flock;
-  HcBook *book;
   HcStandard *standard;
   const HcSiteValues *site;
   guint32 day;
   int band_weeks;
 } Gathering;
 
-static const HcKind *
-find_kind (HcBook *book, const HcBatchValues *batch)
-{
-  const HcBreed *breed = hc_book_get_breed (book, batch->breed);
-
-  return breed != NULL ? breed->kind : hc_book_get_kind (book, batch->kind);
-}
-
 static int
-age_in_weeks (const Gathering *gathering, const HcBatchValues *batch)
+age_in_weeks (const Gathering *gathering, const HcGroup *group)
 {
   int weeks;
 
-  if (batch->hatched == 0 || gathering->band_weeks == WIDEST_BAND_WEEKS)
+  if (group->hatched == 0 || gathering->band_weeks == WIDEST_BAND_WEEKS)
     return HC_WEEK_GROWN;
-  weeks = (int) MIN ((gathering->day - batch->hatched) / 7, HC_WEEK_GROWN);
+  weeks = (int) MIN ((gathering->day - group->hatched) / 7, HC_WEEK_GROWN);
   return weeks - weeks % gathering->band_weeks;
 }
 
 static gboolean
-add_birds (Gathering *gathering, const HcBatch *batch, gboolean female, int count)
+add_birds (Gathering *gathering, const HcGroup *group, const HcStay *stay)
 {
-  const HcBatchValues *values = hc_batch_get (batch);
-  const HcKind *kind = find_kind (gathering->book, values);
-  HcFlockRow row = { 0, count, g_intern_string (values->pen != NULL ? values->pen : ""),
-                     g_intern_string (hc_batch_get_id (batch)) };
+  HcFlockRow row = { 0, stay->count, stay->pen, group->id };
   HcBody body;
 
-  if (kind == NULL || count <= 0 || values->hatched > gathering->day)
-    return TRUE;
-  hc_body_init (&body, kind, female, age_in_weeks (gathering, values),
-                hc_heat_get_weeks (gathering->standard, kind, gathering->site));
+  hc_body_init (&body, group->kind, stay->female, age_in_weeks (gathering, group),
+                hc_heat_get_weeks (gathering->standard, group->kind, gathering->site));
   if (!hc_bodies_intern (gathering->flock->bodies, &body, &row.body))
     return FALSE;
   hc_flock_add_row (gathering->flock, &row);
@@ -61,14 +48,14 @@ add_birds (Gathering *gathering, const HcBatch *batch, gboolean female, int coun
 }
 
 static gboolean
-add_batches (Gathering *gathering, HcParts *batches)
+add_all (Gathering *gathering, const HcTimeline *timeline)
 {
-  for (guint i = 0; i < batches->len; i++)
+  for (guint i = 0; i < timeline->stays->len; i++)
     {
-      const HcBatchValues *values = hc_batch_get (batches->pdata[i]);
+      const HcStay *stay = &g_array_index (timeline->stays, HcStay, i);
 
-      if (!add_birds (gathering, batches->pdata[i], TRUE, values->females)
-          || !add_birds (gathering, batches->pdata[i], FALSE, values->males))
+      if (stay->from <= gathering->day && gathering->day < stay->until
+          && !add_birds (gathering, hc_timeline_get_group (timeline, stay->group), stay))
         return FALSE;
     }
   return TRUE;
@@ -83,14 +70,41 @@ new_flock (HcBook *book)
 }
 
 /**
+ * hc_flock_on_timeline: (skip)
+ * @timeline: what the groups and eggs of a plan come to
+ * @standard: the rules, which say how long chicks need heat
+ * @site: the place
+ * @day: a Julian day
+ *
+ * Returns: (transfer full): the birds of that day, as hc_flock_on() says
+ */
+HcFlock *
+hc_flock_on_timeline (const HcTimeline *timeline, HcStandard *standard, const HcSiteValues *site,
+                      guint32 day)
+{
+  Gathering gathering = { new_flock (timeline->book), standard, site, day, 1 };
+
+  while (!add_all (&gathering, timeline) && gathering.band_weeks < WIDEST_BAND_WEEKS)
+    {
+      hc_flock_unref (gathering.flock);
+      gathering.flock = new_flock (timeline->book);
+      gathering.band_weeks *= 2;
+    }
+  return gathering.flock;
+}
+
+/**
  * hc_flock_on:
  * @plan: a plan
  * @book: the book
  * @day: a Julian day
  *
- * Groups that have not hatched on that day, and groups whose kind of bird the
- * book does not know, are not counted. Ages go by the week; where that gives
- * more bodies than a mask holds, by two, four and more weeks.
+ * Where everyone is on that day, after all moves, losses, sales and harvests.
+ * Groups that have not hatched or come yet, and groups whose kind of bird the
+ * book does not know, are not counted. Of eggs that hatch by then as many
+ * chicks are counted as the keeper wants the house to carry. Ages go by the
+ * week; where that gives more bodies than a mask holds, by two, four and more
+ * weeks.
  *
  * Returns: (transfer full): the birds of that day
  */
@@ -98,14 +112,7 @@ HcFlock *
 hc_flock_on (const HcPlan *plan, HcBook *book, guint32 day)
 {
   g_autoptr (HcStandard) standard = hc_plan_get_own_standard (plan, book);
-  Gathering gathering = { new_flock (book), book, standard, hc_plan_get_site (plan), day, 1 };
+  g_autoptr (HcTimeline) timeline = hc_timeline_of (plan, book);
 
-  while (!add_batches (&gathering, hc_plan_get (plan)->batches)
-         && gathering.band_weeks < WIDEST_BAND_WEEKS)
-    {
-      hc_flock_unref (gathering.flock);
-      gathering.flock = new_flock (book);
-      gathering.band_weeks *= 2;
-    }
-  return gathering.flock;
+  return hc_flock_on_timeline (timeline, standard, hc_plan_get_site (plan), day);
 }
