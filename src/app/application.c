@@ -159,6 +159,7 @@ static const struct
   { "win.export", { "<Control>e" } },
   { "win.undo", { "<Control>z" } },
   { "win.redo", { "<Control><Shift>z", "<Control>y" } },
+  { "win.find-thing", { "<Control>f" } },
   { "win.tools", { "F9" } },
   { "win.needs", { "<Shift>F9" } },
   { "win.feet", { "<Control>u" } },

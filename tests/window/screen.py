@@ -57,7 +57,7 @@ def keys(*names):
 
 
 def write(text):
-    x('type', '--delay', '0', text)
+    x('type', '--delay', '0', '--', text)
 
 
 def write_over(text):

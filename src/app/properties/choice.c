@@ -196,6 +196,18 @@ hc_choice_set_label (HcChoice *self, GtkWidget *label)
                                   label, NULL, -1);
 }
 
+/**
+ * hc_choice_set_told: (skip)
+ * @self: a choice
+ * @told: what is chosen, for a screen reader, where no label says it
+ */
+void
+hc_choice_set_told (HcChoice *self, const char *told)
+{
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->list), GTK_ACCESSIBLE_PROPERTY_LABEL, told,
+                                  -1);
+}
+
 guint
 hc_choice_get_selected (HcChoice *self)
 {

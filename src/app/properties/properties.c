@@ -146,7 +146,9 @@ hc_properties_grab_focus (GtkWidget *widget)
 static gboolean
 go_back_to_floor (GtkWidget *widget, GVariant *args, gpointer data)
 {
-  return gtk_widget_activate_action (widget, "win.show-part", "s", HC_PROPERTIES (widget)->shown);
+  const char *const ids[] = { HC_PROPERTIES (widget)->shown, NULL };
+
+  return gtk_widget_activate_action (widget, "win.show-parts", "^as", ids);
 }
 
 static void

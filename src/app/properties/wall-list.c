@@ -70,6 +70,7 @@ add_row (HcWallList *self, guint number, const char *wall)
 {
   /* Translators: the number of a wall, counted round its pen */
   g_autofree char *label = g_strdup_printf (_("Wall %u"), number);
+  g_autofree char *told = g_strdup_printf (_("Kind of wall %u"), number);
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
   GtkWidget *length = hc_length_field_new (label);
   GtkWidget *kind = hc_choice_new ();
@@ -78,7 +79,7 @@ add_row (HcWallList *self, guint number, const char *wall)
   gtk_widget_set_hexpand (length, TRUE);
   hc_choice_offer_words (HC_CHOICE (kind), kinds);
   gtk_widget_set_valign (kind, GTK_ALIGN_START);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (kind), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+  hc_choice_set_told (HC_CHOICE (kind), told);
   g_object_set_data_full (G_OBJECT (length), "wall", g_strdup (wall), g_free);
   g_object_set_data_full (G_OBJECT (kind), "wall", g_strdup (wall), g_free);
   g_signal_connect_swapped (length, "entered", G_CALLBACK (length_entered), self);

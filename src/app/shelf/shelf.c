@@ -6,6 +6,7 @@
 
 #include "app/shelf/shelf.h"
 
+#include "app/fields/hand-on-focus.h"
 #include "app/shelf/thing.h"
 
 #include <glib/gi18n.h>
@@ -110,17 +111,67 @@ filter (HcShelf *self)
   gtk_widget_set_visible (self->nothing, !any);
 }
 
+/* Of things in sight, the one called what was typed, else the first. */
+static GtkWidget *
+find_thing (HcShelf *self, const char *text)
+{
+  GtkWidget *group = gtk_widget_get_first_child (GTK_WIDGET (self->groups));
+  GtkWidget *first = NULL;
+
+  for (; group != NULL; group = gtk_widget_get_next_sibling (group))
+    for (GtkWidget *at = gtk_widget_get_first_child (group); at != NULL;
+         at = gtk_widget_get_next_sibling (at))
+      {
+        if (!HC_IS_THING (at) || !gtk_widget_get_visible (at))
+          continue;
+        if (g_ascii_strcasecmp (hc_thing_get_name (HC_THING (at)), text) == 0)
+          return at;
+        if (first == NULL)
+          first = at;
+      }
+  return first;
+}
+
+static void
+clear_search (HcShelf *self)
+{
+  gtk_editable_set_text (GTK_EDITABLE (self->search), "");
+}
+
+/* Enter may come sooner than the list follows what is typed. */
+static void
+add_found (HcShelf *self)
+{
+  GtkWidget *thing;
+
+  filter (self);
+  thing = find_thing (self, gtk_editable_get_text (GTK_EDITABLE (self->search)));
+  if (thing == NULL)
+    return;
+  clear_search (self);
+  gtk_widget_activate_action (thing, "thing.add", NULL);
+}
+
+static gboolean
+hc_shelf_grab_focus (GtkWidget *widget)
+{
+  return hc_hand_on_focus (widget, GTK_WIDGET (HC_SHELF (widget)->search));
+}
+
 static void
 hc_shelf_class_init (HcShelfClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   HC_PANEL_CLASS (klass)->plan_changed = hc_shelf_plan_changed;
+  widget_class->grab_focus = hc_shelf_grab_focus;
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/shelf.ui");
   gtk_widget_class_bind_template_child (widget_class, HcShelf, search);
   gtk_widget_class_bind_template_child (widget_class, HcShelf, groups);
   gtk_widget_class_bind_template_child (widget_class, HcShelf, nothing);
   gtk_widget_class_bind_template_callback (widget_class, filter);
+  gtk_widget_class_bind_template_callback (widget_class, add_found);
+  gtk_widget_class_bind_template_callback (widget_class, clear_search);
 }
 
 static void

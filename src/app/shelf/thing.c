@@ -239,6 +239,12 @@ hc_thing_new_pen (HcPenKind kind, const char *name, const char *why)
   return GTK_WIDGET (self);
 }
 
+const char *
+hc_thing_get_name (HcThing *self)
+{
+  return gtk_label_get_text (self->name);
+}
+
 /**
  * hc_thing_matches: (skip)
  * @self: a thing

@@ -17,6 +17,7 @@ G_DECLARE_FINAL_TYPE (HcThing, hc_thing, HC, THING, GtkBox)
 GtkWidget *hc_thing_new_fitting (const HcFittingType *type);
 GtkWidget *hc_thing_new_opening (const HcOpeningType *type);
 GtkWidget *hc_thing_new_pen (HcPenKind kind, const char *name, const char *why);
+const char *hc_thing_get_name (HcThing *self);
 gboolean hc_thing_matches (HcThing *self, const char *text);
 
 G_END_DECLS

@@ -23,6 +23,16 @@ floor_of (HcWindow *self)
   return hc_floor_view_get_floor (self->floor_view);
 }
 
+static void
+find_thing (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcWindow *self = HC_WINDOW (widget);
+
+  adw_flap_set_reveal_flap (self->tools_flap, TRUE);
+  gtk_stack_set_visible_child (self->tools, GTK_WIDGET (self->shelf));
+  gtk_widget_grab_focus (GTK_WIDGET (self->shelf));
+}
+
 /* "kind/form/device", the device empty for one made to measure. */
 static void
 add_fitting (GtkWidget *widget, const char *name, GVariant *parameter)
@@ -161,6 +171,7 @@ hc_window_get_scale (HcWindow *self)
 void
 hc_window_class_add_adding_actions (GtkWidgetClass *klass)
 {
+  gtk_widget_class_install_action (klass, "win.find-thing", NULL, find_thing);
   gtk_widget_class_install_action (klass, "win.add-fitting", "s", add_fitting);
   gtk_widget_class_install_action (klass, "win.add-opening", "s", add_opening);
   gtk_widget_class_install_action (klass, "win.add-pen", "s", add_pen);

@@ -141,7 +141,7 @@ hc_window_update_actions (HcWindow *self)
 {
   static const char *const on_plan[]
       = { "condition", "feet", "show-birds", "tools", "needs", "win.rules", "win.save-as",
-          "win.export" };
+          "win.export", "win.find-thing" };
   gboolean can_undo = FALSE, can_redo = FALSE;
   gboolean has_plan = self->document != NULL;
 
