@@ -18,12 +18,14 @@
  * @walker: a walker
  * @room: a room
  *
- * Returns: whether @walker can stand up under its roof
+ * Returns: whether @walker can stand up in the middle of it
  */
 gboolean
 hc_walker_fits_in (const HcWalker *walker, const HcRoom *room)
 {
-  return hc_room_get_ceiling_mm (room) >= walker->headroom_mm;
+  HcPoint middle = hc_box_centre (hc_shape_get_bounds (hc_room_get_outline (room)));
+
+  return hc_room_get_ceiling_mm (room, middle) >= walker->headroom_mm;
 }
 
 /* Hung on a hook or stood on the floor, with a handle. */
