@@ -72,6 +72,91 @@ draw_lines (const HcInk *ink, HcPoint from, HcPoint to, HcPoint aside, double as
   hc_ink_stroke (ink, HC_LINE_FINE, HC_PAINT_SOFT_INK);
 }
 
+typedef struct
+{
+  HcPoint from;
+  HcPoint to;
+  HcPoint aside;
+  double aside_mm;
+  double turn;
+  gboolean below;
+  char *words;
+} Dimension;
+
+static Dimension
+measure (HcPoint from, HcPoint to, double aside_mm, HcUnits units)
+{
+  HcPoint way = hc_point_unit (hc_point_subtract (to, from));
+  double side = aside_mm < 0 ? -1 : 1;
+  Dimension self = { from, to, { side * way.y_mm, -side * way.x_mm }, fabs (aside_mm) };
+
+  self.turn = upright (atan2 (way.y_mm, way.x_mm));
+  self.below = -sin (self.turn) * self.aside.x_mm + cos (self.turn) * self.aside.y_mm > 0;
+  self.words = hc_length_format (hc_point_distance (from, to), units);
+  return self;
+}
+
+static HcPoint
+place_words (const Dimension *self, double part)
+{
+  return hc_point_add (hc_point_between (self->from, self->to, part),
+                       hc_point_scale (self->aside, self->aside_mm));
+}
+
+/* A box round the words, which stand on their line or hang from it. */
+static HcBox
+words_box (const HcInk *ink, const Dimension *self, HcPoint at)
+{
+  HcTextBox text = hc_text_measure (ink, HC_HAND_SMALL, self->words, 0);
+  double half = units_to_mm (ink, text.width) / 2;
+  double far = units_to_mm (ink, text.height) * (self->below ? 1.1 : -1.1);
+  double turn_deg = self->turn * 180 / G_PI;
+  HcPoint ends[4] = { { -half, 0 }, { half, 0 }, { half, far }, { -half, far } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (ends); i++)
+    ends[i] = hc_point_add (at, hc_point_turn (ends[i], turn_deg));
+  return hc_box_around (ends, G_N_ELEMENTS (ends));
+}
+
+static gboolean
+is_free (GArray *taken, HcBox box, double gap_mm)
+{
+  for (guint i = 0; i < taken->len; i++)
+    if (hc_box_touches (hc_box_grow (g_array_index (taken, HcBox, i), gap_mm), box))
+      return FALSE;
+  return TRUE;
+}
+
+/* The middle of the line, or beside it where other words stand: in the inner
+ * corner of an L two lines cross and their words would meet. */
+static gboolean
+find_place (const HcInk *ink, const Dimension *self, GArray *taken, HcPoint *at)
+{
+  static const double parts[] = { 0.5, 0.7, 0.3, 0.85, 0.15 };
+  double gap_mm = units_to_mm (ink, GAP_UNITS);
+
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    {
+      HcBox box;
+
+      *at = place_words (self, parts[i]);
+      box = words_box (ink, self, *at);
+      if (!is_free (taken, box, gap_mm))
+        continue;
+      g_array_append_val (taken, box);
+      return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+draw_at (const HcInk *ink, const Dimension *self, HcPoint at)
+{
+  draw_lines (ink, self->from, self->to, self->aside, self->aside_mm);
+  hc_draw_text (ink, HC_HAND_SMALL, self->words, at.x_mm, at.y_mm, 0.5, self->below ? -0.1 : 1.1,
+                self->turn, HC_PAINT_SOFT_INK);
+}
+
 /**
  * hc_draw_dimension:
  * @ink: the ink
@@ -86,23 +171,24 @@ draw_lines (const HcInk *ink, HcPoint from, HcPoint to, HcPoint aside, double as
 void
 hc_draw_dimension (const HcInk *ink, HcPoint from, HcPoint to, double aside_mm, HcUnits units)
 {
-  double length = hc_point_distance (from, to);
-  g_autofree char *words = hc_length_format (length, units);
-  HcPoint way = hc_point_unit (hc_point_subtract (to, from));
-  HcPoint aside = hc_point (way.y_mm, -way.x_mm);
-  HcPoint at;
-  double turn = upright (atan2 (way.y_mm, way.x_mm));
-  gboolean below;
+  Dimension dimension = measure (from, to, aside_mm, units);
 
-  if (!fits (ink, words, length))
-    return;
-  if (aside_mm < 0)
-    aside = hc_point_scale (aside, -1);
-  draw_lines (ink, from, to, aside, fabs (aside_mm));
-  at = hc_point_add (hc_point_between (from, to, 0.5), hc_point_scale (aside, fabs (aside_mm)));
-  below = -sin (turn) * aside.x_mm + cos (turn) * aside.y_mm > 0;
-  hc_draw_text (ink, HC_HAND_SMALL, words, at.x_mm, at.y_mm, 0.5, below ? -0.1 : 1.1, turn,
-                HC_PAINT_SOFT_INK);
+  if (fits (ink, dimension.words, hc_point_distance (from, to)))
+    draw_at (ink, &dimension, place_words (&dimension, 0.5));
+  g_free (dimension.words);
+}
+
+static void
+draw_beside (const HcInk *ink, HcPoint from, HcPoint to, double aside_mm, HcUnits units,
+             GArray *taken)
+{
+  Dimension dimension = measure (from, to, aside_mm, units);
+  HcPoint at;
+
+  if (fits (ink, dimension.words, hc_point_distance (from, to))
+      && find_place (ink, &dimension, taken, &at))
+    draw_at (ink, &dimension, at);
+  g_free (dimension.words);
 }
 
 /* A wall shared by two pens is measured by its pens' other walls. */
@@ -115,7 +201,8 @@ is_outer (const HcLayout *layout, const char *wall)
 }
 
 static void
-draw_wall_dimension (const HcInk *ink, const HcLayout *layout, const HcWall *wall, HcUnits units)
+draw_wall_dimension (const HcInk *ink, const HcLayout *layout, const HcWall *wall, HcUnits units,
+                     GArray *taken)
 {
   double aside = units_to_mm (ink, ASIDE_UNITS);
   HcWallFaces faces;
@@ -126,9 +213,9 @@ draw_wall_dimension (const HcInk *ink, const HcLayout *layout, const HcWall *wal
   way = hc_point_subtract (faces.to, faces.from);
   if (hc_point_dot (hc_point (way.y_mm, -way.x_mm), faces.inward) > 0)
     aside = -aside;
-  hc_draw_dimension (ink, hc_wall_faces_at (&faces, 0, -faces.outer_mm),
-                     hc_wall_faces_at (&faces, hc_point_length (way), -faces.outer_mm), aside,
-                     units);
+  draw_beside (ink, hc_wall_faces_at (&faces, 0, -faces.outer_mm),
+               hc_wall_faces_at (&faces, hc_point_length (way), -faces.outer_mm), aside, units,
+               taken);
 }
 
 /**
@@ -143,10 +230,11 @@ void
 hc_draw_dimensions (const HcInk *ink, const HcLayout *layout, HcUnits units)
 {
   HcParts *walls = hc_layout_get (layout)->walls;
+  g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (HcBox));
 
   for (guint i = 0; i < walls->len; i++)
     if (is_outer (layout, hc_wall_get_id (walls->pdata[i])))
-      draw_wall_dimension (ink, layout, walls->pdata[i], units);
+      draw_wall_dimension (ink, layout, walls->pdata[i], units, taken);
 }
 
 /* The longest round length that fits, in steps a keeper would choose. */
