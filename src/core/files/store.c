@@ -127,7 +127,7 @@ read_text (GFile *file,
       return NULL;
     }
   *etag = query_etag_of_stream (stream);
-  return g_steal_pointer (&text);
+  return g_realloc (g_steal_pointer (&text), *length + 1);
 }
 
 static void
