@@ -10,6 +10,9 @@
 
 #define N_CONDITIONS (HC_CONDITION_SHUT_IN + 1)
 
+/* How long a plan stands still before its birds are counted. */
+#define SETTLED_MS 100
+
 struct _HcChecker
 {
   GObject parent_instance;
@@ -27,6 +30,7 @@ struct _HcChecker
   gboolean is_preview;
 
   HcHeadlineWorker *worker;
+  guint settling;
   gboolean is_working;
   gboolean has_headline;
   HcHeadline headline;
@@ -113,6 +117,7 @@ hc_checker_finalize (GObject *object)
 {
   HcChecker *self = HC_CHECKER (object);
 
+  g_clear_handle_id (&self->settling, g_source_remove);
   forget_answers (self);
   for (guint i = 0; i < N_CONDITIONS; i++)
     g_clear_pointer (&self->settled[i], hc_check_unref);
@@ -253,7 +258,7 @@ take_headline (GObject *source, GAsyncResult *result, gpointer data)
 }
 
 /* While one question is in hand the next waits, and only the newest is asked
- * then: a drag asks more often than there are answers. */
+ * then. */
 static void
 ask_worker (HcChecker *self)
 {
@@ -266,6 +271,25 @@ ask_worker (HcChecker *self)
   g_weak_ref_init (asked_by, self);
   hc_headline_worker_ask (self->worker, self->plan, self->book, self->flock, take_headline,
                           asked_by);
+}
+
+static gboolean
+count_settled (gpointer data)
+{
+  HcChecker *self = data;
+
+  self->settling = 0;
+  ask_worker (self);
+  return G_SOURCE_REMOVE;
+}
+
+/* Frames come first: neither a drag nor the first frame of a plan shares the
+ * processor with the worker. */
+static void
+count_when_settled (HcChecker *self)
+{
+  g_clear_handle_id (&self->settling, g_source_remove);
+  self->settling = g_timeout_add_full (G_PRIORITY_LOW, SETTLED_MS, count_settled, self, NULL);
 }
 
 static gboolean
@@ -282,7 +306,7 @@ is_newest (HcChecker *self)
  * @self: a checker
  *
  * To be called once a frame: looks whether the plan shown is another, or the
- * day; then emits `checked`, and later `counted`.
+ * day; then emits `checked`, and `counted` some time after the plan has settled.
  *
  * Returns: whether it was another
  */
@@ -297,7 +321,7 @@ hc_checker_update (HcChecker *self)
   self->day = hc_plan_get_day (self->plan);
   self->is_preview = hc_document_is_previewing (self->document);
   self->flock = hc_flock_on (self->plan, self->book, self->day);
-  ask_worker (self);
+  count_when_settled (self);
   g_signal_emit (self, signals[CHECKED], 0);
   return TRUE;
 }
