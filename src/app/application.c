@@ -91,10 +91,10 @@ hc_application_open (GApplication *application, GFile **files, int n_files, cons
 
   for (int i = 0; i < n_files; i++)
     {
-      HcWindow *window = present_new_window (self);
+      HcWindow *window = hc_window_new (self);
 
-      tell_rules_left_out (self, window);
       hc_window_open_file (window, files[i]);
+      tell_rules_left_out (self, window);
     }
 }
 
@@ -172,6 +172,7 @@ static const struct
   { "win.zoom-in", { "<Control>plus", "<Control>equal" } },
   { "win.zoom-out", { "<Control>minus" } },
   { "win.zoom-fit", { "<Control>0" } },
+  { "win.keys", { "<Control>question" } },
 };
 
 static void

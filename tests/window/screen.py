@@ -273,7 +273,8 @@ class Screen:
             thing = waiting.pop(0)
             if thing.name == widget:
                 return thing
-            if thing is self.frame or not thing.name.startswith('Hc'):
+            if not thing.name.startswith('Hc') or thing.name == 'HcLatePanel' \
+                    or thing is self.frame:
                 waiting += thing.children()
         return None
 

@@ -8,6 +8,7 @@
 
 #include "app/needs/how-many.h"
 #include "app/needs/need-row.h"
+#include "app/window/late-panel.h"
 
 #include <glib/gi18n.h>
 
@@ -16,7 +17,6 @@ struct _HcNeedsPanel
   HcPanel parent_instance;
 
   GtkListBox *rows;
-  HcHowMany *how_many;
   GtkWidget *needs[HC_N_NEEDS];
 };
 
@@ -96,10 +96,10 @@ hc_needs_panel_class_init (HcNeedsPanelClass *klass)
 
   HC_PANEL_CLASS (klass)->checked = hc_needs_panel_checked;
   g_type_ensure (HC_TYPE_HOW_MANY);
+  g_type_ensure (HC_TYPE_LATE_PANEL);
   gtk_widget_class_install_action (widget_class, "needs.refresh", NULL, refresh);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/needs-panel.ui");
   gtk_widget_class_bind_template_child (widget_class, HcNeedsPanel, rows);
-  gtk_widget_class_bind_template_child (widget_class, HcNeedsPanel, how_many);
 }
 
 static void

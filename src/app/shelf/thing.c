@@ -163,8 +163,9 @@ name_thing (HcThing *self, const char *name, const char *why)
 }
 
 static void
-list_sizes (HcThing *self, const HcFittingType *type)
+list_sizes (GtkMenuButton *button, gpointer data)
 {
+  const HcFittingType *type = data;
   g_autoptr (GMenu) menu = g_menu_new ();
 
   for (guint i = 0; i < type->n_devices; i++)
@@ -176,8 +177,7 @@ list_sizes (HcThing *self, const HcFittingType *type)
     }
   if (type->stretches)
     g_menu_append (menu, _("Made to measure"), "thing.device::");
-  gtk_menu_button_set_menu_model (self->sizes, G_MENU_MODEL (menu));
-  gtk_widget_set_visible (GTK_WIDGET (self->sizes), type->n_devices > 0);
+  gtk_menu_button_set_menu_model (button, G_MENU_MODEL (menu));
 }
 
 /**
@@ -194,7 +194,9 @@ hc_thing_new_fitting (const HcFittingType *type)
   self->fitting_type = type;
   name_thing (self, hc_fitting_type_get_name (type, 1), hc_fitting_type_get_why (type));
   self->device = g_strdup (type->stretches || type->n_devices == 0 ? "" : type->devices[0].id);
-  list_sizes (self, type);
+  if (type->n_devices > 0)
+    gtk_menu_button_set_create_popup_func (self->sizes, list_sizes, (gpointer) type, NULL);
+  gtk_widget_set_visible (GTK_WIDGET (self->sizes), type->n_devices > 0);
   show_device (self);
   add_drag (self);
   return GTK_WIDGET (self);

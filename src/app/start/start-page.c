@@ -25,7 +25,7 @@ struct _HcStartPage
 
   GtkWidget *drafts;
   GtkListBox *draft_list;
-  HcQuestions *questions;
+  AdwBin *questions;
   GtkFlowBox *houses;
   GtkWidget *recent;
   GtkListBox *recent_list;
@@ -161,6 +161,15 @@ list_houses (HcStartPage *self)
     }
 }
 
+static void
+ask_questions (HcStartPage *self)
+{
+  GtkWidget *questions = g_object_new (HC_TYPE_QUESTIONS, NULL);
+
+  g_signal_connect_swapped (questions, "begin", G_CALLBACK (begin_with), self);
+  adw_bin_set_child (self->questions, questions);
+}
+
 /* A window that opens a file never shows this page, and need not fill it. */
 static void
 hc_start_page_map (GtkWidget *widget)
@@ -169,6 +178,7 @@ hc_start_page_map (GtkWidget *widget)
 
   if (gtk_flow_box_get_child_at_index (self->houses, 0) == NULL)
     {
+      ask_questions (self);
       list_houses (self);
       list_drafts (self);
       list_recent (self);
@@ -181,7 +191,6 @@ hc_start_page_class_init (HcStartPageClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
-  g_type_ensure (HC_TYPE_QUESTIONS);
   widget_class->map = hc_start_page_map;
   signals[BEGIN] = g_signal_new ("begin", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL,
                                  NULL, NULL, G_TYPE_NONE, 1, HC_TYPE_DOCUMENT);
@@ -196,7 +205,6 @@ hc_start_page_class_init (HcStartPageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcStartPage, houses);
   gtk_widget_class_bind_template_child (widget_class, HcStartPage, recent);
   gtk_widget_class_bind_template_child (widget_class, HcStartPage, recent_list);
-  gtk_widget_class_bind_template_callback (widget_class, begin_with);
   gtk_widget_class_bind_template_callback (widget_class, draft_chosen);
   gtk_widget_class_bind_template_callback (widget_class, recent_chosen);
 }

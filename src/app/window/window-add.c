@@ -126,7 +126,8 @@ show_group (HcWindow *self, const char *id)
 {
   gtk_stack_set_visible_child_name (self->tools, "birds");
   adw_flap_set_reveal_flap (self->tools_flap, TRUE);
-  hc_flock_page_show_group (self->flock_page, id);
+  hc_flock_page_show_group (
+      HC_FLOCK_PAGE (hc_late_panel_get_panel (HC_LATE_PANEL (self->flock_page))), id);
 }
 
 /* Of birds, the pen they live in is shown, and their card on the page of birds. */

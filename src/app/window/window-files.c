@@ -27,8 +27,9 @@ remember (GFile *file)
  * @self: a window
  * @file: a plan file
  *
- * Shows the plan in @file, in this window if it shows none yet. A file that
- * cannot be read is told with its reason and changes nothing.
+ * Shows the plan in @file, in this window if it shows none yet, and brings the
+ * window to the front. A file that cannot be read is told with its reason and
+ * changes nothing.
  */
 void
 hc_window_open_file (HcWindow *self, GFile *file)
@@ -39,16 +40,14 @@ hc_window_open_file (HcWindow *self, GFile *file)
 
   if (document == NULL)
     {
+      gtk_window_present (GTK_WINDOW (self));
       hc_window_ask_nothing (self, _("This Plan Cannot Be Opened"), error->message);
       return;
     }
   if (self->document != NULL)
-    {
-      window = hc_window_new (
-          HC_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
-      gtk_window_present (GTK_WINDOW (window));
-    }
+    window = hc_window_new (HC_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
   hc_window_take_document (window, document);
+  gtk_window_present (GTK_WINDOW (window));
   remember (file);
 }
 

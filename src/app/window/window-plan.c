@@ -79,6 +79,23 @@ describe_selected (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_widget_grab_focus (GTK_WIDGET (self->properties));
 }
 
+/* Made when it is asked for: most windows are closed without it. */
+static void
+show_keys (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  GtkApplicationWindow *window = GTK_APPLICATION_WINDOW (widget);
+
+  if (gtk_application_window_get_help_overlay (window) == NULL)
+    {
+      g_autoptr (GtkBuilder) builder
+          = gtk_builder_new_from_resource ("/org/hencote/Hencote/help-overlay.ui");
+
+      gtk_application_window_set_help_overlay (
+          window, GTK_SHORTCUTS_WINDOW (gtk_builder_get_object (builder, "help_overlay")));
+    }
+  gtk_window_present (GTK_WINDOW (gtk_application_window_get_help_overlay (window)));
+}
+
 /* Keys for the floor's own actions that work wherever the focus is. */
 static void
 act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
@@ -182,6 +199,7 @@ hc_window_class_add_plan_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, act_on_floor);
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, act_on_floor);
+  gtk_widget_class_install_action (klass, "win.keys", NULL, show_keys);
   gtk_widget_class_install_action (klass, "win.rules", NULL, show_rules);
   gtk_widget_class_install_action (klass, "win.rules-figure", "s", show_rules);
 }

@@ -11,6 +11,7 @@
 #include "app/shelf/shelf.h"
 #include "app/site/site-page.h"
 #include "app/start/start-page.h"
+#include "app/window/late-panel.h"
 #include "app/window/strip.h"
 #include "app/window/window.h"
 
@@ -23,6 +24,8 @@ struct _HcWindow
   HcDocument *document;
   HcChecker *checker;
   GSettings *settings;
+  gboolean has_ticked;
+  gboolean has_painted;
   guint check_tick;
   guint draft_timer;
   gboolean closing;
@@ -37,11 +40,11 @@ struct _HcWindow
   AdwFlap *tools_flap;
   AdwFlap *needs_flap;
   HcStartPage *start_page;
-  HcShelf *shelf;
-  HcFlockPage *flock_page;
-  HcSitePage *site_page;
+  HcPanel *shelf;
+  HcPanel *flock_page;
+  HcPanel *site_page;
   HcProperties *properties;
-  HcNeedsPanel *needs_panel;
+  HcPanel *needs_panel;
   HcFloorView *floor_view;
   HcStrip *strip;
 };

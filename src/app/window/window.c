@@ -119,23 +119,46 @@ state_changed (HcWindow *self)
 static void
 fill_page_in_sight (HcWindow *self)
 {
-  GtkWidget *const pages[] = { GTK_WIDGET (self->shelf), GTK_WIDGET (self->flock_page),
-                               GTK_WIDGET (self->site_page) };
+  HcPanel *const pages[] = { self->shelf, self->flock_page, self->site_page };
+  HcChecker *checker = self->has_painted ? self->checker : NULL;
   GtkWidget *in_sight = gtk_stack_get_visible_child (self->tools);
 
   for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
-    hc_panel_set_checker (HC_PANEL (pages[i]), pages[i] == in_sight ? self->checker : NULL);
+    hc_panel_set_checker (pages[i], GTK_WIDGET (pages[i]) == in_sight ? checker : NULL);
+}
+
+static void
+fill_sides (HcWindow *self)
+{
+  hc_panel_set_checker (self->needs_panel, self->has_painted ? self->checker : NULL);
+  fill_page_in_sight (self);
+}
+
+/* The first frame shows the floor; what stands beside it comes with the second. */
+static gboolean
+fill_sides_on_second_tick (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
+{
+  HcWindow *self = HC_WINDOW (widget);
+
+  if (!self->has_ticked)
+    {
+      self->has_ticked = TRUE;
+      return G_SOURCE_CONTINUE;
+    }
+  self->has_painted = TRUE;
+  fill_sides (self);
+  return G_SOURCE_REMOVE;
 }
 
 static void
 hand_out_checker (HcWindow *self)
 {
-  GtkWidget *const parts[] = { GTK_WIDGET (self->needs_panel), GTK_WIDGET (self->floor_view),
-                               GTK_WIDGET (self->strip), GTK_WIDGET (self->properties) };
+  HcPanel *const parts[]
+      = { HC_PANEL (self->floor_view), HC_PANEL (self->strip), HC_PANEL (self->properties) };
 
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
-    hc_panel_set_checker (HC_PANEL (parts[i]), self->checker);
-  fill_page_in_sight (self);
+    hc_panel_set_checker (parts[i], self->checker);
+  fill_sides (self);
 }
 
 static void
@@ -233,6 +256,7 @@ ensure_parts (void)
   g_type_ensure (HC_TYPE_FLOOR_VIEW);
   g_type_ensure (HC_TYPE_START_PAGE);
   g_type_ensure (HC_TYPE_STRIP);
+  g_type_ensure (HC_TYPE_LATE_PANEL);
 }
 
 static void
@@ -287,6 +311,7 @@ hc_window_init (HcWindow *self)
                    G_SETTINGS_BIND_DEFAULT);
   g_settings_bind (self->settings, "window-maximized", self, "maximized",
                    G_SETTINGS_BIND_DEFAULT);
+  gtk_widget_add_tick_callback (GTK_WIDGET (self), fill_sides_on_second_tick, NULL, NULL);
   g_signal_connect (self, "notify::is-active", G_CALLBACK (active_changed), NULL);
 }
 
