@@ -1,15 +1,17 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Opens a window, ends with its first frame, and prints the memory it takes by
- * then, kB: `bench-opening PLAN` the program with a plan, without one an empty
- * libadwaita window. */
+ * Opens a window, prints a line with its first frame, and when it has come to
+ * rest the memory it takes, kB: `bench-opening PLAN` the program with a plan,
+ * without one an empty libadwaita window. */
 #include "config.h"
 
 #include "app/application.h"
 
 #include <adwaita.h>
 #include <string.h>
+
+#define REST_MS 1000
 
 static long
 proportional_kb (void)
@@ -24,17 +26,26 @@ proportional_kb (void)
 }
 
 static void
-first_frame (GdkFrameClock *clock, GApplication *application)
+end (GApplication *application)
 {
   g_print ("%ld\n", proportional_kb ());
   g_application_quit (application);
 }
 
 static void
+first_frame (GdkFrameClock *clock, GApplication *application)
+{
+  g_signal_handlers_disconnect_by_func (clock, first_frame, application);
+  g_print ("first frame\n");
+  fflush (stdout);
+  g_timeout_add_once (REST_MS, (GSourceOnceFunc) end, application);
+}
+
+static void
 window_realized (GtkWidget *window, GApplication *application)
 {
-  g_signal_connect (gtk_widget_get_frame_clock (window), "after-paint", G_CALLBACK (first_frame),
-                    application);
+  g_signal_connect_after (gtk_widget_get_frame_clock (window), "paint", G_CALLBACK (first_frame),
+                          application);
 }
 
 static void
@@ -58,7 +69,8 @@ main (int argc, char **argv)
 {
   g_autoptr (GApplication) application
       = argc > 1 ? G_APPLICATION (hc_application_new ())
-                 : G_APPLICATION (adw_application_new (NULL, G_APPLICATION_DEFAULT_FLAGS));
+                 : G_APPLICATION (adw_application_new ("org.hencote.Empty",
+                                                       G_APPLICATION_DEFAULT_FLAGS));
 
   g_signal_connect (application, "window-added", G_CALLBACK (window_added), NULL);
   if (argc <= 1)
