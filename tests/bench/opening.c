@@ -7,28 +7,16 @@
 #include "config.h"
 
 #include "app/application.h"
+#include "memory.h"
 
 #include <adwaita.h>
-#include <string.h>
 
 #define REST_MS 1000
-
-static long
-proportional_kb (void)
-{
-  g_autofree char *told = NULL;
-  const char *line;
-
-  if (!g_file_get_contents ("/proc/self/smaps_rollup", &told, NULL, NULL))
-    return 0;
-  line = strstr (told, "\nPss:");
-  return line != NULL ? strtol (line + strlen ("\nPss:"), NULL, 10) : 0;
-}
 
 static void
 end (GApplication *application)
 {
-  g_print ("%ld\n", proportional_kb ());
+  g_print ("%ld\n", bench_proportional_kb ());
   g_application_quit (application);
 }
 
