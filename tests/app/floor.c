@@ -8,6 +8,7 @@
 #include "app/floor/floor-handle.h"
 
 #include "begin/ready-house.h"
+#include "plan/edit-fitting.h"
 
 typedef struct
 {
@@ -198,6 +199,43 @@ an_opening_goes_to_the_next_wall (Fixture *fixture, gconstpointer data)
   g_assert_cmpstr (hc_opening_get (moved)->wall, ==, wall);
 }
 
+static guint
+count_widgets (GtkWidget *widget)
+{
+  guint n = 1;
+
+  for (GtkWidget *at = gtk_widget_get_first_child (widget); at != NULL;
+       at = gtk_widget_get_next_sibling (at))
+    n += count_widgets (at);
+  return n;
+}
+
+static void
+drag_away (Fixture *fixture, double across_mm)
+{
+  const char *const ids[] = { hc_fitting_get_id (first_fitting (fixture)), NULL };
+  g_autoptr (HcPlan) moved
+      = hc_plan_move_fittings (hc_document_get_settled_plan (fixture->document), ids,
+                               (HcPoint){ across_mm, 0 }, NULL);
+
+  hc_document_preview (fixture->document, moved);
+  hc_checker_update (fixture->checker);
+  hc_document_commit_preview (fixture->document, "Move");
+}
+
+static void
+drags_leave_no_widget_behind (Fixture *fixture, gconstpointer data)
+{
+  const char *const ids[] = { hc_fitting_get_id (first_fitting (fixture)), NULL };
+  guint before;
+
+  hc_document_select (fixture->document, ids);
+  before = count_widgets (GTK_WIDGET (fixture->floor));
+  for (guint i = 0; i < 200; i++)
+    drag_away (fixture, i % 2 == 0 ? 5 : -5);
+  g_assert_cmpuint (count_widgets (GTK_WIDGET (fixture->floor)), ==, before);
+}
+
 #define ADD(path, test) g_test_add (path, Fixture, NULL, set_up, test, tear_down)
 
 int
@@ -211,6 +249,7 @@ main (int argc, char *argv[])
   ADD ("/app/floor/duplicate", a_duplicate_is_selected);
   ADD ("/app/floor/pen-handles", a_pen_has_a_handle_for_every_corner_and_wall);
   ADD ("/app/floor/next-wall", an_opening_goes_to_the_next_wall);
+  ADD ("/app/floor/drags", drags_leave_no_widget_behind);
   ADD ("/app/floor/edges", only_what_is_made_to_measure_has_edges_to_pull);
   return g_test_run ();
 }
