@@ -30,7 +30,7 @@ find_thing (GtkWidget *widget, const char *name, GVariant *parameter)
 
   adw_flap_set_reveal_flap (self->tools_flap, TRUE);
   gtk_stack_set_visible_child (self->tools, GTK_WIDGET (self->shelf));
-  gtk_widget_grab_focus (GTK_WIDGET (self->shelf));
+  gtk_widget_grab_focus (GTK_WIDGET (hc_late_panel_get_panel (HC_LATE_PANEL (self->shelf))));
 }
 
 /* "kind/form/device", the device empty for one made to measure. */
