@@ -18,6 +18,8 @@ FILES = {
     'birds/breeds.json': 'breeds',
     'birds/lives.json': 'lives',
     'materials/compost.json': 'compost',
+    'birds/heat.json': 'heat',
+    'birds/air.json': 'air',
     'fittings/fittings.json': 'fittings',
     'fittings/openings.json': 'openings',
     'materials/floors.json': 'floors',

@@ -8,6 +8,8 @@ import json
 from tree import files_under, report, text_of
 
 TABLE = 'docs/sources.md'
+FIGURES = ['demands', 'limits', 'heat_laws', 'air_figures']
+LISTS = ['air.json', 'heat.json']
 
 
 def rows():
@@ -27,7 +29,7 @@ def unlike(rules, listed):
 
 def without_source(rules):
     known = {source['key'] for source in rules.get('sources', [])}
-    for figure in rules.get('demands', []) + rules.get('limits', []):
+    for figure in (figure for of in FIGURES for figure in rules.get(of, [])):
         if figure['basis'] == 'published' and figure.get('source') not in known:
             yield f"{figure['id']} is published where?"
 
@@ -39,7 +41,8 @@ def unused(all_rules, listed):
 
 listed = dict(rows())
 all_rules = {path.name: json.loads(text_of(path))
-             for path in files_under('data/standards', suffixes=('.json',))}
+             for path in files_under('data/standards', 'data/birds', suffixes=('.json',))
+             if path.parent.name == 'standards' or path.name in LISTS}
 report([
     *((f'{name} names sources as {TABLE} does', unlike(rules, listed))
       for name, rules in all_rules.items()),

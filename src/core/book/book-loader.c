@@ -4,6 +4,7 @@
  * Filling a book from the data inside the library and the keeper's own rules. */
 #include "config.h"
 
+#include "book/air-reader.h"
 #include "book/bird-reader.h"
 #include "book/book-private.h"
 #include "book/fitting-reader.h"
@@ -40,6 +41,8 @@ static const DataList data_lists[] = {
   LIST ("birds/breeds.json", breeds, HcBreed, hc_breed_read),
   LIST ("birds/lives.json", lives, HcLife, hc_life_read),
   LIST ("materials/compost.json", composts, HcCompost, hc_compost_read),
+  LIST ("birds/heat.json", heat_laws, HcHeatLaw, hc_heat_law_read),
+  LIST ("birds/air.json", air_figures, HcAirFigure, hc_air_figure_read),
   LIST ("fittings/fittings.json", fitting_types, HcFittingType, hc_fitting_type_read),
   LIST ("fittings/openings.json", opening_types, HcOpeningType, hc_opening_type_read),
   LIST ("materials/floors.json", floor_layers, HcFloorLayer, hc_floor_layer_read),

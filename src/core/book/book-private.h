@@ -33,6 +33,8 @@ struct _HcBook
   HcTable breeds;
   HcTable lives;
   HcTable composts;
+  HcTable heat_laws;
+  HcTable air_figures;
   HcTable fitting_types;
   HcTable opening_types;
   HcTable floor_layers;

@@ -4,8 +4,10 @@
  * Everything about birds, houses and rules that is looked up. */
 #pragma once
 
+#include "book/air-figure.h"
 #include "book/breed.h"
 #include "book/fitting-type.h"
+#include "book/heat-law.h"
 #include "book/kind.h"
 #include "book/life.h"
 #include "book/material.h"
@@ -332,6 +334,58 @@ const HcPredator *hc_book_get_predator_at (const HcBook *self, guint index);
  * Returns: (nullable) (transfer none): the predator of that id
  */
 const HcPredator *hc_book_get_predator (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_heat_laws:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_heat_laws (const HcBook *self);
+
+/**
+ * hc_book_get_heat_law_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the law of heat at that place in the data
+ */
+const HcHeatLaw *hc_book_get_heat_law_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_heat_law:
+ * @self: a book
+ * @id: (nullable): the id of a law of heat
+ *
+ * Returns: (nullable) (transfer none): the law of heat of that id
+ */
+const HcHeatLaw *hc_book_get_heat_law (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_air_figures:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_air_figures (const HcBook *self);
+
+/**
+ * hc_book_get_air_figure_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the figure of air at that place in the data
+ */
+const HcAirFigure *hc_book_get_air_figure_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_air_figure:
+ * @self: a book
+ * @id: (nullable): the id of a figure of air
+ *
+ * Returns: (nullable) (transfer none): the figure of air of that id
+ */
+const HcAirFigure *hc_book_get_air_figure (const HcBook *self, const char *id);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcBook, hc_book_unref)
 
