@@ -11,7 +11,8 @@
 #include <math.h>
 #include <string.h>
 
-#define MOST_STEPS 60
+#define MOST_STEPS 120
+#define N_WHOLE_STEPS 10
 
 /* kg/kg: as good as none. */
 #define SETTLED 1e-16
@@ -106,9 +107,17 @@ hold_full (HcAirTrial *trial, Water *water)
     }
 }
 
-/* Steps of Newton's; returns the longest. */
+/* From the corners of the balance Newton's steps may go to and fro: now and then
+ * half a step breaks that. */
 static double
-take_step (HcAirTrial *trial, Water *water)
+choose_share (guint step)
+{
+  return step >= N_WHOLE_STEPS && step % 3 == 0 ? 0.5 : 1;
+}
+
+/* Returns how far it went. */
+static double
+take_step (HcAirTrial *trial, double share, Water *water)
 {
   guint n = trial->house->n_spaces;
   double longest = 0;
@@ -116,7 +125,8 @@ take_step (HcAirTrial *trial, Water *water)
   hc_dense_solve (n, water->slope, water->short_kg_s);
   for (guint i = 0; i < n; i++)
     {
-      double next = CLAMP (trial->ratio[i] + water->short_kg_s[i], 0, trial->full_ratio[i]);
+      double next
+          = CLAMP (trial->ratio[i] + share * water->short_kg_s[i], 0, trial->full_ratio[i]);
 
       longest = MAX (longest, fabs (next - trial->ratio[i]));
       trial->ratio[i] = next;
@@ -155,7 +165,7 @@ hc_air_trial_settle_moisture (HcAirTrial *trial)
       add_wets (trial, wet_pa, &water);
       add_surfaces (trial, face_ratio, &water);
       hold_full (trial, &water);
-      if (take_step (trial, &water) <= SETTLED)
+      if (take_step (trial, choose_share (i), &water) <= SETTLED)
         break;
     }
 }

@@ -13,7 +13,7 @@
 #define MOST_HALVINGS 12
 
 /* Steps that follow the house as it warms, before Newton's are trusted. */
-#define N_EASED 6
+#define N_EASED 10
 
 /* W: as good as balanced. */
 #define BALANCED 1e-8
@@ -56,7 +56,7 @@ ease (HcAirTrial *trial, guint n_steps)
     {
       for (guint space = 0; space < trial->house->n_spaces; space++)
         trial->t_c[space]
-            += CLAMP (0.8 * trial->residual_w[space] / find_loss_w_k (trial, space), -20, 20);
+            += CLAMP (0.3 * trial->residual_w[space] / find_loss_w_k (trial, space), -20, 20);
       hc_air_trial_weigh (trial);
     }
 }
