@@ -183,9 +183,10 @@ class Thing:
         return self.has('focused')
 
     def reach(self, key='Tab', most=200):
-        """Goes on with the Tab key until it has the focus, and keeps it."""
+        """Goes on with the Tab key until it has the focus, and keeps it. The answer
+        to a first question may be older than the key."""
         for _ in range(most):
-            if all(self.has_focus() for _ in range(4)):
+            if any(self.has_focus() for _ in range(3)) and all(self.has_focus() for _ in range(3)):
                 return self
             keys(key)
         return wait(self.has_focus, f'{self.name!r} is reached by the key {key}')

@@ -6,7 +6,7 @@ import plans
 from cases import case, open_plan, run
 from floor import open_floor
 from plans import all_fittings, layout
-from screen import carry, equal, keys, near, wait
+from screen import carry, equal, keys, near, wait, write
 
 HOUSE_THINGS = 7
 
@@ -17,6 +17,13 @@ def fitting_buttons(window):
     shelf.find('roost', 'push button')
     return [button for button in shelf.look_for(role='push button') if button.description
             and not button.description.startswith(('Add one', 'Sizes'))][HOUSE_THINGS:]
+
+
+def sizes_of(shelf, name):
+    """The button with the sizes a thing comes in, which follows the thing's own."""
+    buttons = list(shelf.look_for(role='push button'))
+    at = next(n for n, button in enumerate(buttons) if button.name == name)
+    return next(button for button in buttons[at:] if button.name.startswith('Sizes'))
 
 
 @case('every kind of fitting is dragged from the shelf on to the floor')
@@ -53,13 +60,74 @@ def drag_openings():
     equal(len({each['kind'] for each in openings}), 5, 'kinds of openings')
 
 
-@case('a fitting is added by keys')
+@case('every kind of fitting is found by its name and added by keys')
+def add_all_by_keys():
+    window = open_plan(plans.two_pens(fittings=[]))
+    floor = open_floor(window)
+    floor.tab_to('House*')
+    names = [button.name for button in fitting_buttons(window)]
+    for name in names:
+        keys('ctrl+f')
+        write(name)
+        keys('Return')
+    wait(lambda: len(all_fittings(window.saved())) == len(names), 'all of them are added')
+    found = all_fittings(window.saved())
+    equal(len({(each['kind'], each.get('form')) for each in found}), len(names),
+          'kinds and forms of fittings')
+
+
+@case('a fitting is added by keys from its place in the list')
 def add_by_keys():
     window = open_plan(plans.two_pens(fittings=[]))
     open_floor(window).choose(2000, 1500)
     window.part('HcShelf').find('roost', 'push button').reach()
     keys('space')
     equal([each['kind'] for each in all_fittings(window.saved())], ['roost'], 'added')
+
+
+def bought(window):
+    """The one fitting there is, bought in the size that was chosen for it."""
+    fitting, = all_fittings(window.saved())
+    equal((fitting['device'], fitting['width_mm']), ('bin-50', 420), 'device and its width')
+    floor = open_floor(window)
+    equal(list(floor.floor.look_for('Right edge')), [], 'edges to drag')
+    equal(list(window.part('HcProperties').look_for('Length', 'text')), [], 'lengths to type')
+
+
+def take_small_bin(window, shelf):
+    """From the open list of sizes."""
+    window.find('metal bin with a lid, 50 l', 'menu item').reach('Down')
+    keys('Return')
+    window.frame.is_gone('metal bin with a lid, 50 l', 'menu item')
+    shelf.says('metal bin with a lid, 50 l')
+
+
+@case('a size to buy is chosen for a thing, which stays as it is made')
+def bought_by_mouse():
+    window = open_plan(plans.two_pens(fittings=[]))
+    open_floor(window).choose(2000, 1500)
+    shelf = window.part('HcShelf')
+    thing = shelf.find('store bin', 'push button')
+    thing.bring_into_view(shelf)
+    sizes_of(shelf, 'store bin').click()
+    take_small_bin(window, shelf)
+    thing.bring_into_view(shelf)
+    thing.click()
+    bought(window)
+
+
+@case('a size to buy is chosen from its list by keys')
+def bought_by_keys():
+    window = open_plan(plans.two_pens(fittings=[]))
+    open_floor(window).choose(2000, 1500)
+    shelf = window.part('HcShelf')
+    thing = shelf.find('store bin', 'push button')
+    sizes_of(shelf, 'store bin').find('Sizes to buy', nth=1).reach('shift+Tab')
+    keys('space')
+    take_small_bin(window, shelf)
+    thing.reach('shift+Tab')
+    keys('space')
+    bought(window)
 
 
 run()

@@ -38,6 +38,8 @@ hc_floor_drag_free (HcFloorDrag *drag)
 static HcDragKind
 kind_of (HcFloor *self, HcFloorItem *item)
 {
+  if (hc_document_is_read_only (hc_panel_get_document (HC_PANEL (self))))
+    return HC_DRAG_PAN;
   if (self->tool != HC_TOOL_CHOOSE)
     return HC_DRAG_NEW_PEN;
   if (item == NULL)

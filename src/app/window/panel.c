@@ -8,6 +8,8 @@
 
 #include "app/window/window.h"
 
+#include <glib/gi18n.h>
+
 typedef struct
 {
   HcChecker *checker;
@@ -163,15 +165,21 @@ hc_panel_get_check (HcPanel *self)
 gboolean
 hc_panel_apply (HcPanel *self, HcPlan *plan, GError *error, const char *label, const char *merge)
 {
+  HcDocument *document = hc_panel_get_document (self);
+
   if (plan == NULL)
     {
       hc_panel_say (self, error->message);
       g_error_free (error);
       return FALSE;
     }
-  hc_document_apply (hc_panel_get_document (self), plan, label, merge);
+  if (hc_document_is_read_only (document))
+    hc_panel_say (self, _("This plan is from a newer version of Hencote, to look at only. "
+                          "Save it under another name to change it."));
+  else
+    hc_document_apply (document, plan, label, merge);
   hc_plan_unref (plan);
-  return TRUE;
+  return !hc_document_is_read_only (document);
 }
 
 /**

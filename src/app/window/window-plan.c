@@ -157,8 +157,9 @@ void
 hc_window_update_actions (HcWindow *self)
 {
   static const char *const on_plan[]
-      = { "condition", "feet", "show-birds", "tools", "needs", "win.rules", "win.save-as",
+      = { "condition", "show-birds", "tools", "needs", "win.rules", "win.save-as",
           "win.export", "win.find-thing" };
+  static const char *const on_own_plan[] = { "feet", "win.save" };
   gboolean can_undo = FALSE, can_redo = FALSE;
   gboolean has_plan = self->document != NULL;
 
@@ -172,7 +173,8 @@ hc_window_update_actions (HcWindow *self)
     enable (self, on_plan[i], has_plan);
   enable (self, "win.undo", can_undo);
   enable (self, "win.redo", can_redo);
-  enable (self, "win.save", has_plan && !hc_document_is_read_only (self->document));
+  for (guint i = 0; i < G_N_ELEMENTS (on_own_plan); i++)
+    enable (self, on_own_plan[i], has_plan && !hc_document_is_read_only (self->document));
 }
 
 static void

@@ -182,7 +182,7 @@ hc_window_take_document (HcWindow *self, HcDocument *document)
   HcApplication *application = HC_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)));
   static const char *const states[] = { "notify::title",    "notify::modified", "notify::file",
                                         "notify::can-undo", "notify::can-redo", "notify::undo-label",
-                                        "notify::redo-label" };
+                                        "notify::redo-label", "notify::read-only" };
 
   let_go_of_document (self);
   self->document = g_object_ref (document);
