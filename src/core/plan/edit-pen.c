@@ -12,9 +12,9 @@
 #include "plan/edit-homes.h"
 #include "plan/edit-sound.h"
 #include "plan/forget-pen.h"
+#include "plan/pen-name.h"
 #include "plan/pen-outline.h"
-#include "plan/split-wall.h"
-#include "plan/wall-corners.h"
+#include "plan/without-walls.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -44,8 +44,15 @@ hc_pen_ids_new (void)
   return ids;
 }
 
-static char *
-name_for (HcPlan *plan, HcPenKind kind)
+/**
+ * hc_pen_name_new: (skip)
+ * @plan: a plan
+ * @kind: what the new pen is
+ *
+ * Returns: (transfer full): a name for it until the keeper gives it one
+ */
+char *
+hc_pen_name_new (HcPlan *plan, HcPenKind kind)
 {
   HcParts *pens = hc_layout_get (hc_plan_get_layout (plan))->pens;
   guint number = 1;
@@ -72,7 +79,7 @@ hc_plan_add_pen (HcPlan *plan, HcPenKind kind, HcPoint one, HcPoint other,
                  const char *const *new_ids, GError **error)
 {
   HcPoint corners[] = { one, { other.x_mm, one.y_mm }, other, { one.x_mm, other.y_mm } };
-  g_autofree char *name = name_for (plan, kind);
+  g_autofree char *name = hc_pen_name_new (plan, kind);
   HcPenValues values;
   HcWallValues walls;
 
@@ -212,74 +219,22 @@ hc_plan_set_pen (HcPlan *plan, const char *pen, const HcPenValues *values, GErro
   return hc_edit_if_sound (plan, hc_edit_rehouse_all (set), error);
 }
 
-static void
-drop_wall (HcLayoutValues *values, const char *wall)
-{
-  g_autoptr (HcParts) openings = g_ptr_array_ref (values->openings);
-
-  for (guint i = 0; i < openings->len; i++)
-    if (g_strcmp0 (hc_opening_get (openings->pdata[i])->wall, wall) == 0)
-      hc_edit_drop (&values->openings, hc_opening_get_id (openings->pdata[i]));
-  hc_edit_drop (&values->walls, wall);
-}
-
-static void
-drop_bare_corners (const HcLayout *layout, HcLayoutValues *values)
-{
-  HcParts *corners = hc_layout_get (layout)->corners;
-  g_autoptr (HcLayout) after = hc_layout_with ((HcLayout *) layout, values);
-
-  for (guint i = 0; i < corners->len; i++)
-    {
-      const char *id = hc_corner_get_id (corners->pdata[i]);
-      g_autoptr (GPtrArray) before_walls = hc_corner_get_walls (layout, id);
-      g_autoptr (GPtrArray) walls = hc_corner_get_walls (after, id);
-
-      if (walls->len == 0 && before_walls->len > 0)
-        hc_edit_drop (&values->corners, id);
-    }
-}
-
-/* A corner that only a removed pen needed leaves a straight wall behind. */
-static HcLayout *
-joined_where_straight (HcLayout *layout, const GArray *places)
-{
-  g_autoptr (HcLayout) joined = hc_layout_ref (layout);
-
-  for (guint i = 0; i < places->len; i++)
-    {
-      HcCorner *corner = hc_layout_find_corner_at (joined, g_array_index (places, HcPoint, i));
-      HcLayout *fewer = NULL;
-
-      if (corner != NULL && hc_layout_is_plain_corner (joined, hc_corner_get_id (corner)))
-        fewer = hc_layout_join_walls_at (joined, hc_corner_get_id (corner), NULL);
-      if (fewer == NULL)
-        continue;
-      hc_layout_unref (joined);
-      joined = fewer;
-    }
-  return g_steal_pointer (&joined);
-}
-
 static HcLayout *
 layout_without_pen (HcLayout *layout, HcPen *pen)
 {
   g_auto (HcLayoutValues) values = hc_edit_hold_layout (layout);
   g_autoptr (GArray) places = hc_layout_get_pen_corners (layout, pen);
   char **walls = hc_pen_get (pen)->walls;
-  g_autoptr (HcLayout) after = NULL;
 
   for (guint i = 0; walls[i] != NULL; i++)
     {
       HcPen *beside[2];
 
       if (hc_layout_get_pens_beside (layout, walls[i], beside) == 1)
-        drop_wall (&values, walls[i]);
+        hc_edit_drop_wall (&values, walls[i]);
     }
   hc_edit_drop (&values.pens, hc_pen_get_id (pen));
-  drop_bare_corners (layout, &values);
-  after = hc_layout_with (layout, &values);
-  return joined_where_straight (after, places);
+  return hc_layout_without_bare_corners (layout, &values, places);
 }
 
 static HcPlan *
@@ -314,7 +269,7 @@ hc_plan_remove_pen_and_fittings (HcPlan *plan, const char *pen, GError **error)
     return NULL;
   layout = layout_without_pen (hc_plan_get_layout (plan), gone);
   without = hc_plan_with_layout (plan, layout);
-  return hc_edit_forget_pen (without, pen);
+  return hc_edit_forget_pen (without, pen, NULL);
 }
 
 /**

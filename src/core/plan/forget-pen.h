@@ -8,6 +8,7 @@
 
 G_BEGIN_DECLS
 
-HcPlan *hc_edit_forget_pen (HcPlan *plan, const char *pen) G_GNUC_WARN_UNUSED_RESULT;
+HcPlan *hc_edit_forget_pen (HcPlan *plan, const char *pen,
+                            const char *heir) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS
