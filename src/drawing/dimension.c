@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Inside lengths of pens, outside their walls, and the scale bar. */
+ * Inside lengths of pens, outside their walls. */
 #include "config.h"
 
 #include "dimension.h"
@@ -14,7 +14,6 @@
 #define ASIDE_UNITS 18.0
 #define TICK_UNITS 3.5
 #define GAP_UNITS 3.0
-#define BAR_UNITS 4.0
 
 static double
 units_to_mm (const HcInk *ink, double units)
@@ -118,19 +117,28 @@ words_box (const HcInk *ink, const Dimension *self, HcPoint at)
   return hc_box_around (ends, G_N_ELEMENTS (ends));
 }
 
+static HcBox
+line_box (const Dimension *self)
+{
+  HcPoint ends[2] = { place_words (self, 0), place_words (self, 1) };
+
+  return hc_box_around (ends, G_N_ELEMENTS (ends));
+}
+
 static gboolean
-is_free (GArray *taken, HcBox box, double gap_mm)
+is_free (GArray *taken, guint own, HcBox box, double gap_mm)
 {
   for (guint i = 0; i < taken->len; i++)
-    if (hc_box_touches (hc_box_grow (g_array_index (taken, HcBox, i), gap_mm), box))
+    if (i != own && hc_box_touches (hc_box_grow (g_array_index (taken, HcBox, i), gap_mm), box))
       return FALSE;
   return TRUE;
 }
 
-/* The middle of the line, or beside it where other words stand: in the inner
- * corner of an L two lines cross and their words would meet. */
+/* The middle of the line, or beside it where something else is written: in the
+ * inner corner of an L two lines cross, and their words would meet. @own is
+ * what is taken by its own line. */
 static gboolean
-find_place (const HcInk *ink, const Dimension *self, GArray *taken, HcPoint *at)
+find_place (const HcInk *ink, const Dimension *self, GArray *taken, guint own, HcPoint *at)
 {
   static const double parts[] = { 0.5, 0.7, 0.3, 0.85, 0.15 };
   double gap_mm = units_to_mm (ink, GAP_UNITS);
@@ -141,7 +149,7 @@ find_place (const HcInk *ink, const Dimension *self, GArray *taken, HcPoint *at)
 
       *at = place_words (self, parts[i]);
       box = words_box (ink, self, *at);
-      if (!is_free (taken, box, gap_mm))
+      if (!is_free (taken, own, box, gap_mm))
         continue;
       g_array_append_val (taken, box);
       return TRUE;
@@ -178,19 +186,6 @@ hc_draw_dimension (const HcInk *ink, HcPoint from, HcPoint to, double aside_mm, 
   g_free (dimension.words);
 }
 
-static void
-draw_beside (const HcInk *ink, HcPoint from, HcPoint to, double aside_mm, HcUnits units,
-             GArray *taken)
-{
-  Dimension dimension = measure (from, to, aside_mm, units);
-  HcPoint at;
-
-  if (fits (ink, dimension.words, hc_point_distance (from, to))
-      && find_place (ink, &dimension, taken, &at))
-    draw_at (ink, &dimension, at);
-  g_free (dimension.words);
-}
-
 /* A wall shared by two pens is measured by its pens' other walls. */
 static gboolean
 is_outer (const HcLayout *layout, const char *wall)
@@ -200,22 +195,50 @@ is_outer (const HcLayout *layout, const char *wall)
   return hc_layout_get_pens_beside (layout, wall, beside) == 1;
 }
 
-static void
-draw_wall_dimension (const HcInk *ink, const HcLayout *layout, const HcWall *wall, HcUnits units,
-                     GArray *taken)
+static gboolean
+measure_wall (const HcInk *ink, const HcLayout *layout, const HcWall *wall, HcUnits units,
+              Dimension *dimension)
 {
   double aside = units_to_mm (ink, ASIDE_UNITS);
   HcWallFaces faces;
   HcPoint way;
 
   if (!hc_wall_faces (layout, wall, &faces))
-    return;
+    return FALSE;
   way = hc_point_subtract (faces.to, faces.from);
   if (hc_point_dot (hc_point (way.y_mm, -way.x_mm), faces.inward) > 0)
     aside = -aside;
-  draw_beside (ink, hc_wall_faces_at (&faces, 0, -faces.outer_mm),
-               hc_wall_faces_at (&faces, hc_point_length (way), -faces.outer_mm), aside, units,
-               taken);
+  *dimension = measure (hc_wall_faces_at (&faces, 0, -faces.outer_mm),
+                        hc_wall_faces_at (&faces, hc_point_length (way), -faces.outer_mm), aside,
+                        units);
+  if (fits (ink, dimension->words, hc_point_distance (dimension->from, dimension->to)))
+    return TRUE;
+  g_free (dimension->words);
+  return FALSE;
+}
+
+static void
+clear_words (gpointer dimension)
+{
+  g_free (((Dimension *) dimension)->words);
+}
+
+static GArray *
+measure_walls (const HcInk *ink, const HcLayout *layout, HcUnits units)
+{
+  HcParts *walls = hc_layout_get (layout)->walls;
+  GArray *dimensions = g_array_new (FALSE, FALSE, sizeof (Dimension));
+
+  g_array_set_clear_func (dimensions, clear_words);
+  for (guint i = 0; i < walls->len; i++)
+    {
+      Dimension dimension;
+
+      if (is_outer (layout, hc_wall_get_id (walls->pdata[i]))
+          && measure_wall (ink, layout, walls->pdata[i], units, &dimension))
+        g_array_append_val (dimensions, dimension);
+    }
+  return dimensions;
 }
 
 /**
@@ -224,68 +247,27 @@ draw_wall_dimension (const HcInk *ink, const HcLayout *layout, const HcWall *wal
  * @layout: a layout
  * @units: the keeper's units
  *
- * Draws the inside length of every wall that has nothing behind it.
+ * Draws the inside length of every wall that has nothing behind it, but none
+ * whose words would be written over others.
  */
 void
 hc_draw_dimensions (const HcInk *ink, const HcLayout *layout, HcUnits units)
 {
-  HcParts *walls = hc_layout_get (layout)->walls;
+  g_autoptr (GArray) dimensions = measure_walls (ink, layout, units);
   g_autoptr (GArray) taken = g_array_new (FALSE, FALSE, sizeof (HcBox));
 
-  for (guint i = 0; i < walls->len; i++)
-    if (is_outer (layout, hc_wall_get_id (walls->pdata[i])))
-      draw_wall_dimension (ink, layout, walls->pdata[i], units, taken);
-}
-
-/* The longest round length that fits, in steps a keeper would choose. */
-static double
-step_of_bar (double most_mm, HcUnits units)
-{
-  static const double metric[] = { 100, 200, 500, 1000, 2000, 5000, 10000 };
-  static const double feet[] = { 1, 2, 4, 5, 10, 20, 50 };
-  double step = units == HC_UNITS_FEET ? HC_MM_PER_FOOT / 2 : metric[0];
-
-  for (guint i = 0; i < G_N_ELEMENTS (metric); i++)
+  for (guint i = 0; i < dimensions->len; i++)
     {
-      double next = units == HC_UNITS_FEET ? feet[i] * HC_MM_PER_FOOT : metric[i];
+      HcBox line = line_box (&g_array_index (dimensions, Dimension, i));
 
-      if (4 * next <= most_mm)
-        step = next;
+      g_array_append_val (taken, line);
     }
-  return step;
-}
-
-static void
-draw_bar_part (const HcInk *ink, double x, double y, double step, gboolean dark)
-{
-  hc_ink_rectangle (ink, x, y, step, units_to_mm (ink, BAR_UNITS));
-  hc_ink_fill (ink, dark ? HC_PAINT_INK : HC_PAINT_PAPER);
-  hc_ink_stroke (ink, HC_LINE_FINE, HC_PAINT_INK);
-}
-
-/**
- * hc_draw_scale_bar:
- * @ink: the ink
- * @x_mm: left end
- * @y_mm: upper edge
- * @most_mm: how long it may be at most
- * @units: the keeper's units
- *
- * Draws a bar of four parts with its lengths below.
- */
-void
-hc_draw_scale_bar (const HcInk *ink, double x_mm, double y_mm, double most_mm, HcUnits units)
-{
-  double step = step_of_bar (most_mm, units);
-
-  for (guint i = 0; i < 4; i++)
-    draw_bar_part (ink, x_mm + i * step, y_mm, step, i % 2 == 0);
-  for (guint i = 0; i <= 4; i += 2)
+  for (guint i = 0; i < dimensions->len; i++)
     {
-      g_autofree char *words = i > 0 ? hc_length_format (i * step, units) : g_strdup ("0");
+      const Dimension *dimension = &g_array_index (dimensions, Dimension, i);
+      HcPoint at;
 
-      hc_draw_text (ink, HC_HAND_SMALL, words, x_mm + i * step,
-                    y_mm + units_to_mm (ink, BAR_UNITS + GAP_UNITS), 0.5, 0, 0,
-                    HC_PAINT_SOFT_INK);
+      if (find_place (ink, dimension, taken, i, &at))
+        draw_at (ink, dimension, at);
     }
 }

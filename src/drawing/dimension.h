@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Dimension lines and the scale bar. */
+ * Dimension lines. */
 #pragma once
 
 #include "drawing/ink.h"
@@ -16,7 +16,5 @@ G_BEGIN_DECLS
 void hc_draw_dimension (const HcInk *ink, HcPoint from, HcPoint to, double aside_mm,
                         HcUnits units);
 void hc_draw_dimensions (const HcInk *ink, const HcLayout *layout, HcUnits units);
-void hc_draw_scale_bar (const HcInk *ink, double x_mm, double y_mm, double most_mm,
-                        HcUnits units);
 
 G_END_DECLS

@@ -6,7 +6,7 @@
 
 #include "title-block.h"
 
-#include "drawing/dimension.h"
+#include "drawing/scale-bar.h"
 #include "words/words.h"
 
 #include <glib/gi18n-lib.h>

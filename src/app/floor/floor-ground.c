@@ -12,6 +12,7 @@
 #include "drawing/floor-labels.h"
 #include "drawing/opening-drawing.h"
 #include "drawing/pen-floor.h"
+#include "drawing/scale-bar.h"
 #include "drawing/wall-drawing.h"
 #include "plan/distances.h"
 

@@ -309,7 +309,10 @@ give_up (GtkWidget *widget, const char *name, GVariant *parameter)
   else if (self->tool != HC_TOOL_CHOOSE)
     hc_floor_set_tool (self, HC_TOOL_CHOOSE);
   else
-    hc_document_select (hc_panel_get_document (HC_PANEL (self)), none);
+    {
+      gtk_widget_grab_focus (widget);
+      hc_document_select (hc_panel_get_document (HC_PANEL (self)), none);
+    }
 }
 
 static void
