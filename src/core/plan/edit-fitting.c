@@ -7,59 +7,9 @@
 #include "plan/edit-fitting.h"
 
 #include "plan/edit-homes.h"
-#include "plan/edit.h"
+#include "plan/edit-movable.h"
 
 #include <glib/gi18n-lib.h>
-#include <math.h>
-
-static HcFitting *
-find (HcPlan *plan, const char *id, GError **error)
-{
-  HcFitting *found = hc_layout_get_fitting (hc_plan_get_layout (plan), id, NULL);
-
-  if (found == NULL)
-    hc_edit_refuse (error, _("That thing is no longer in the plan. Choose another."));
-  return found;
-}
-
-/* Fittings that may be moved: all of them, or none and a sentence. */
-static gboolean
-find_all_movable (HcPlan *plan, const char *const *ids, GPtrArray *found, GError **error)
-{
-  for (guint i = 0; ids[i] != NULL; i++)
-    {
-      HcFitting *fitting = find (plan, ids[i], error);
-
-      if (fitting == NULL)
-        return FALSE;
-      if (hc_fitting_get (fitting)->locked)
-        {
-          hc_edit_refuse (error, _("It is locked in its place. Unlock it to move it."));
-          return FALSE;
-        }
-      g_ptr_array_add (found, fitting);
-    }
-  return TRUE;
-}
-
-static double
-turn_within_circle (double turn_deg)
-{
-  double turned = fmod (turn_deg, 360);
-
-  return turned < 0 ? turned + 360 : turned;
-}
-
-static HcPlan *
-house_all (HcPlan *plan, GPtrArray *fittings)
-{
-  HcLayout *layout = hc_plan_get_layout (plan);
-  g_auto (HcLayoutValues) values = hc_edit_hold_layout (layout);
-
-  for (guint i = 0; i < fittings->len; i++)
-    hc_edit_house_fitting (layout, &values, fittings->pdata[i]);
-  return hc_edit_with_layout (plan, &values);
-}
 
 /**
  * hc_plan_add_fitting:
@@ -81,7 +31,7 @@ hc_plan_add_fitting (HcPlan *plan, HcFitting *fitting, GError **error)
       || !hc_edit_accepts (plan, &hc_fitting_class, hc_fitting_get (fitting), error))
     return NULL;
   g_ptr_array_add (one, fitting);
-  return house_all (plan, one);
+  return hc_edit_house_all (plan, one);
 }
 
 /**
@@ -97,7 +47,7 @@ hc_plan_add_fitting (HcPlan *plan, HcFitting *fitting, GError **error)
 HcPlan *
 hc_plan_set_fitting (HcPlan *plan, const char *id, const HcFittingValues *values, GError **error)
 {
-  HcFitting *before = find (plan, id, error);
+  HcFitting *before = hc_edit_find_fitting (plan, id, error);
   g_autoptr (HcFitting) after = NULL;
   g_autoptr (GPtrArray) one = g_ptr_array_new ();
 
@@ -107,7 +57,7 @@ hc_plan_set_fitting (HcPlan *plan, const char *id, const HcFittingValues *values
   if (after == before)
     return hc_plan_ref (plan);
   g_ptr_array_add (one, after);
-  return house_all (plan, one);
+  return hc_edit_house_all (plan, one);
 }
 
 /**
@@ -122,7 +72,7 @@ hc_plan_set_fitting (HcPlan *plan, const char *id, const HcFittingValues *values
 HcPlan *
 hc_plan_rename_fitting (HcPlan *plan, const char *id, const char *name, GError **error)
 {
-  HcFitting *fitting = find (plan, id, error);
+  HcFitting *fitting = hc_edit_find_fitting (plan, id, error);
   HcFittingValues values;
 
   if (fitting == NULL)
@@ -148,7 +98,7 @@ HcPlan *
 hc_plan_resize_fitting (HcPlan *plan, const char *id, double width_mm, double depth_mm,
                         GError **error)
 {
-  HcFitting *fitting = find (plan, id, error);
+  HcFitting *fitting = hc_edit_find_fitting (plan, id, error);
   HcFittingValues values;
 
   if (fitting == NULL)
@@ -162,46 +112,19 @@ hc_plan_resize_fitting (HcPlan *plan, const char *id, double width_mm, double de
   return hc_plan_set_fitting (plan, id, &values, error);
 }
 
-static HcFitting *
-moved (HcFitting *fitting, HcPoint to, double turn_deg, HcPlan *plan, GError **error)
-{
-  HcFittingValues values = *hc_fitting_get (fitting);
-
-  values.x_mm = to.x_mm;
-  values.y_mm = to.y_mm;
-  values.turn_deg = turn_deg;
-  if (!hc_edit_accepts (plan, &hc_fitting_class, &values, error))
-    return NULL;
-  return hc_fitting_with (fitting, &values);
-}
-
-static HcPoint
-middle_of_all (GPtrArray *fittings)
-{
-  HcPoint sum = { 0, 0 };
-
-  for (guint i = 0; i < fittings->len; i++)
-    {
-      const HcFittingValues *values = hc_fitting_get (fittings->pdata[i]);
-
-      sum = hc_point_add (sum, (HcPoint){ values->x_mm, values->y_mm });
-    }
-  return hc_point_scale (sum, 1.0 / MAX (fittings->len, 1));
-}
-
 /* Moves all by @by after turning them by @turn_deg about their common middle. */
 static GPtrArray *
 turned_and_moved (HcPlan *plan, GPtrArray *fittings, double turn_deg, HcPoint by, GError **error)
 {
   g_autoptr (GPtrArray) after = g_ptr_array_new_with_free_func (hc_part_unref);
-  HcPoint middle = middle_of_all (fittings);
+  HcPoint middle = hc_fittings_get_middle (fittings);
 
   for (guint i = 0; i < fittings->len; i++)
     {
       const HcFittingValues *values = hc_fitting_get (fittings->pdata[i]);
       HcPoint at = hc_point_turn_about ((HcPoint){ values->x_mm, values->y_mm }, middle, turn_deg);
-      HcFitting *one = moved (fittings->pdata[i], hc_point_add (at, by),
-                              turn_within_circle (values->turn_deg + turn_deg), plan, error);
+      HcFitting *one = hc_edit_placed (fittings->pdata[i], hc_point_add (at, by),
+                              hc_turn_within_circle (values->turn_deg + turn_deg), plan, error);
 
       if (one == NULL)
         return NULL;
@@ -216,10 +139,10 @@ turn_and_move (HcPlan *plan, const char *const *ids, double turn_deg, HcPoint by
   g_autoptr (GPtrArray) fittings = g_ptr_array_new ();
   g_autoptr (GPtrArray) after = NULL;
 
-  if (!find_all_movable (plan, ids, fittings, error))
+  if (!hc_edit_find_movable (plan, ids, fittings, error))
     return NULL;
   after = turned_and_moved (plan, fittings, turn_deg, by, error);
-  return after != NULL ? house_all (plan, after) : NULL;
+  return after != NULL ? hc_edit_house_all (plan, after) : NULL;
 }
 
 /**
@@ -271,7 +194,7 @@ hc_plan_remove_fittings (HcPlan *plan, const char *const *ids, GError **error)
 
   for (guint i = 0; ids[i] != NULL; i++)
     {
-      if (find (plan, ids[i], error) == NULL)
+      if (hc_edit_find_fitting (plan, ids[i], error) == NULL)
         return NULL;
       hc_edit_take_fitting (&values, ids[i]);
     }
@@ -281,7 +204,7 @@ hc_plan_remove_fittings (HcPlan *plan, const char *const *ids, GError **error)
 static HcFitting *
 copy_of (HcPlan *plan, const char *id, const char *new_id, HcPoint by, GError **error)
 {
-  HcFitting *original = find (plan, id, error);
+  HcFitting *original = hc_edit_find_fitting (plan, id, error);
   g_autoptr (HcFitting) copy = NULL;
   HcFittingValues values;
 
@@ -323,5 +246,5 @@ hc_plan_duplicate_fittings (HcPlan *plan, const char *const *ids, const char *co
         return NULL;
       g_ptr_array_add (copies, copy);
     }
-  return house_all (plan, copies);
+  return hc_edit_house_all (plan, copies);
 }

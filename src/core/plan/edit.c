@@ -111,7 +111,7 @@ layout_has_id (const HcLayout *layout, const char *id)
  * @id: an id
  *
  * Returns: whether something in the layout worked on, a group of birds, eggs
- *   to hatch or a building has it
+ *   to hatch, a building or a variant has it
  */
 gboolean
 hc_plan_has_id (const HcPlan *plan, const char *id)
@@ -121,7 +121,8 @@ hc_plan_has_id (const HcPlan *plan, const char *id)
   return layout_has_id (hc_plan_get_layout (plan), id)
          || hc_parts_find (values->batches, id) != NULL
          || hc_parts_find (values->clutches, id) != NULL
-         || hc_parts_find (values->buildings, id) != NULL;
+         || hc_parts_find (values->buildings, id) != NULL
+         || hc_parts_find (values->variants, id) != NULL;
 }
 
 /**

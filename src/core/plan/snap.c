@@ -6,21 +6,16 @@
 
 #include "plan/snap.h"
 
+#include "plan/edit-movable.h"
 #include "plan/snap-lines.h"
 #include "plan/wall-corners.h"
 
 static HcBox
-box_of (const HcFitting *fitting, HcPoint by)
+moved_by (HcBox box, HcPoint by)
 {
-  const HcFittingValues *values = hc_fitting_get (fitting);
-  HcPoint middle = hc_point_add ((HcPoint){ values->x_mm, values->y_mm }, by);
-  double x = values->width_mm / 2;
-  double y = values->depth_mm / 2;
-  HcPoint corners[] = { { -x, -y }, { x, -y }, { x, y }, { -x, y } };
-
-  for (guint i = 0; i < G_N_ELEMENTS (corners); i++)
-    corners[i] = hc_point_add (middle, hc_point_turn (corners[i], values->turn_deg));
-  return hc_box_around (corners, G_N_ELEMENTS (corners));
+  box.x_mm += by.x_mm;
+  box.y_mm += by.y_mm;
+  return box;
 }
 
 static HcBox
@@ -33,7 +28,7 @@ box_of_all (const HcLayout *layout, const char *const *ids, HcPoint by)
       HcFitting *fitting = hc_layout_get_fitting (layout, ids[i], NULL);
 
       if (fitting != NULL)
-        box = hc_box_join (box, box_of (fitting, by));
+        box = hc_box_join (box, moved_by (hc_fitting_get_box (fitting), by));
     }
   return box;
 }
@@ -43,7 +38,7 @@ add_neighbours (GArray *lines, HcParts *fittings, const char *const *dragged)
 {
   for (guint i = 0; i < fittings->len; i++)
     if (!g_strv_contains (dragged, hc_fitting_get_id (fittings->pdata[i])))
-      hc_snap_lines_add_box (lines, box_of (fittings->pdata[i], (HcPoint){ 0, 0 }));
+      hc_snap_lines_add_box (lines, hc_fitting_get_box (fittings->pdata[i]));
 }
 
 /* Walls first: against a wall is the better place than in line with another. */
