@@ -11,14 +11,21 @@
 #include <math.h>
 #include <string.h>
 
-#define MOST_STEPS 120
-#define N_WHOLE_STEPS 10
+#define MOST_STEPS 500
+
+/* From the corners of the balance bold steps may go to and fro: from then on only
+ * one in so many is bold. */
+#define N_BOLD_STEPS 10
+#define BOLD_EVERY 16
 
 /* kg/kg: as good as none. */
 #define SETTLED 1e-16
 
+/* A careful step takes things that dry, have dried or lie in wetter air for wet: it
+ * falls short and never goes too far. */
 typedef struct
 {
+  gboolean careful;
   HcDense slope;
   double short_kg_s[HC_AIR_MOST_SPACES];
 } Water;
@@ -62,12 +69,10 @@ add_wets (HcAirTrial *trial, const double *wet_pa, Water *water)
       double drying = wet->kg_s_pa * (wet_pa[i] - vapour_pa);
       double kept = pressure_pa - vapour_pa;
 
-      if (drying <= 0)
-        continue;
-      if (drying < wet->most_kg_s)
+      if (water->careful || (drying > 0 && drying < wet->most_kg_s))
         water->slope[wet->space][wet->space]
             += wet->kg_s_pa * kept * kept / (0.621945 * pressure_pa);
-      drying = MIN (drying, wet->most_kg_s);
+      drying = CLAMP (drying, 0, wet->most_kg_s);
       trial->drying_kg_s[wet->space] += drying;
       water->short_kg_s[wet->space] += drying;
     }
@@ -82,10 +87,9 @@ add_surfaces (const HcAirTrial *trial, const double *face_ratio, Water *water)
       double k = surface->deposition_kg_m2_s * surface->area_m2;
       double beyond = trial->ratio[surface->space] - face_ratio[i];
 
-      if (k <= 0 || beyond <= 0)
-        continue;
-      water->slope[surface->space][surface->space] += k;
-      water->short_kg_s[surface->space] -= k * beyond;
+      if (beyond > 0)
+        water->slope[surface->space][surface->space] += k;
+      water->short_kg_s[surface->space] -= k * MAX (beyond, 0);
     }
 }
 
@@ -98,7 +102,8 @@ hold_full (HcAirTrial *trial, Water *water)
   for (guint i = 0; i < n; i++)
     {
       trial->moisture_kg_s[i] = water->short_kg_s[i];
-      trial->full[i] = trial->ratio[i] >= trial->full_ratio[i] && water->short_kg_s[i] >= 0;
+      trial->full[i] = trial->ratio[i] >= trial->full_ratio[i] - 2 * SETTLED
+                       && water->short_kg_s[i] >= 0;
       if (!trial->full[i])
         continue;
       memset (water->slope[i], 0, n * sizeof (double));
@@ -107,17 +112,9 @@ hold_full (HcAirTrial *trial, Water *water)
     }
 }
 
-/* From the corners of the balance Newton's steps may go to and fro: now and then
- * half a step breaks that. */
-static double
-choose_share (guint step)
-{
-  return step >= N_WHOLE_STEPS && step % 3 == 0 ? 0.5 : 1;
-}
-
 /* Returns how far it went. */
 static double
-take_step (HcAirTrial *trial, double share, Water *water)
+take_step (HcAirTrial *trial, Water *water)
 {
   guint n = trial->house->n_spaces;
   double longest = 0;
@@ -125,8 +122,7 @@ take_step (HcAirTrial *trial, double share, Water *water)
   hc_dense_solve (n, water->slope, water->short_kg_s);
   for (guint i = 0; i < n; i++)
     {
-      double next
-          = CLAMP (trial->ratio[i] + share * water->short_kg_s[i], 0, trial->full_ratio[i]);
+      double next = CLAMP (trial->ratio[i] + water->short_kg_s[i], 0, trial->full_ratio[i]);
 
       longest = MAX (longest, fabs (next - trial->ratio[i]));
       trial->ratio[i] = next;
@@ -159,13 +155,13 @@ hc_air_trial_settle_moisture (HcAirTrial *trial)
                         : 0;
   for (guint i = 0; i < MOST_STEPS; i++)
     {
-      Water water = { 0 };
+      Water water = { i >= N_BOLD_STEPS && i % BOLD_EVERY != 0 };
 
       add_air (trial, &water);
       add_wets (trial, wet_pa, &water);
       add_surfaces (trial, face_ratio, &water);
       hold_full (trial, &water);
-      if (take_step (trial, choose_share (i), &water) <= SETTLED)
+      if (take_step (trial, &water) <= SETTLED)
         break;
     }
 }

@@ -10,13 +10,13 @@
 #include <math.h>
 
 /* Points looked at where the wind may work against the warmth. */
-#define N_LOOKS 14
+#define N_LOOKS 10
 
 /* How far below the outside sun-less roofs and drying can bring a space, K. */
 #define COLDEST_FALL_K 40
 
 /* W: as good as balanced. */
-#define BALANCED 1e-8
+#define BALANCED 1e-7
 
 static double
 weigh_at (gpointer data, double t_c)

@@ -9,11 +9,12 @@
 #include <math.h>
 #include <string.h>
 
-#define MOST_STEPS 60
+#define MOST_STEPS 200
 #define MOST_HALVINGS 12
 
 /* Steps that follow the house as it warms, before Newton's are trusted. */
 #define N_EASED 10
+#define EASED_SHARE 0.3
 
 /* W: as good as balanced. */
 #define BALANCED 1e-8
@@ -50,13 +51,13 @@ find_loss_w_k (const HcAirTrial *trial, guint space)
 
 /* As the house itself would go, a step at a time. */
 static void
-ease (HcAirTrial *trial, guint n_steps)
+ease (HcAirTrial *trial, guint n_steps, double share)
 {
   for (guint i = 0; i < n_steps && find_worst (trial) > BALANCED; i++)
     {
       for (guint space = 0; space < trial->house->n_spaces; space++)
         trial->t_c[space]
-            += CLAMP (0.3 * trial->residual_w[space] / find_loss_w_k (trial, space), -20, 20);
+            += CLAMP (share * trial->residual_w[space] / find_loss_w_k (trial, space), -20, 20);
       hc_air_trial_weigh (trial);
     }
 }
@@ -114,13 +115,13 @@ is_stable (guint n, HcDense slopes)
 }
 
 static void
-settle_from (HcAirTrial *trial, HcAirStates *states)
+settle_from (HcAirTrial *trial, guint n_eased, HcAirStates *states)
 {
   HcDense slopes;
   HcDense kept;
 
   hc_air_trial_weigh (trial);
-  ease (trial, N_EASED);
+  ease (trial, n_eased, EASED_SHARE);
   for (guint i = 0; i < MOST_STEPS && find_worst (trial) > BALANCED; i++)
     {
       double step[HC_AIR_MOST_SPACES];
@@ -129,7 +130,7 @@ settle_from (HcAirTrial *trial, HcAirStates *states)
       memcpy (step, trial->residual_w, sizeof step);
       hc_dense_solve (trial->house->n_spaces, slopes, step);
       if (!take_step (trial, step))
-        ease (trial, 4 * N_EASED);
+        ease (trial, 4 * N_EASED, EASED_SHARE / (1 + i));
     }
   if (find_worst (trial) > 1e-6)
     return;
@@ -140,15 +141,17 @@ settle_from (HcAirTrial *trial, HcAirStates *states)
 /**
  * hc_air_find_in_spaces: (skip)
  * @trial: a trial of a house of several spaces
- * @near: (nullable): a state to begin from besides
+ * @near: (nullable): a state to begin from instead
  * @states: (inout): the states found are added
  *
  * Newton's method on the heat of all spaces at once, begun where the house would go
- * from cold and from hot. States between which it never goes are not looked for.
+ * from cold and from hot, or from @near alone. States between which it never goes are
+ * not looked for.
  */
 void
 hc_air_find_in_spaces (HcAirTrial *trial, const HcAirState *near, HcAirStates *states)
 {
+  static const double shares[] = { 0.5, 0.1, 0.2, 0.02, 0.8 };
   double hottest_c = hc_air_find_hottest_c (trial);
   double outside_c = trial->house->outside.t_c;
   guint n = trial->house->n_spaces;
@@ -158,8 +161,14 @@ hc_air_find_in_spaces (HcAirTrial *trial, const HcAirState *near, HcAirStates *s
       trial->t_c[i] = near->spaces[i].t_c;
       trial->pressure_pa[i] = near->spaces[i].pressure_pa;
     }
-  settle_from (trial, states);
-  for (guint i = 0; i < n; i++)
-    trial->t_c[i] = outside_c + (hottest_c - outside_c) / 2;
-  settle_from (trial, states);
+  settle_from (trial, near != NULL ? 0 : N_EASED, states);
+  if (near != NULL && states->n_states > 0)
+    return;
+  for (guint share = 0; share < G_N_ELEMENTS (shares); share++)
+    {
+      for (guint i = 0; i < n; i++)
+        trial->t_c[i] = outside_c + (hottest_c - outside_c) * shares[share];
+      if (share == 0 || states->n_states == 0)
+        settle_from (trial, N_EASED, states);
+    }
 }

@@ -169,7 +169,8 @@ hc_air_settle (const HcAirHouse *house, HcAirStates *states)
  * @near: a state of a house much like it
  * @states: (out caller-allocates): the states
  *
- * hc_air_settle() for charts: houses of several spaces are begun from @near, too.
+ * hc_air_settle() for charts: in several spaces the state that @near leads to is
+ * followed, and no other looked for.
  */
 void
 hc_air_settle_near (const HcAirHouse *house, const HcAirState *near, HcAirStates *states)
