@@ -23,7 +23,8 @@ hc_call_clear (HcCall *call)
 {
   char **words[] = { &call->argument, &call->units_word, &call->on,   &call->condition_word,
                      &call->rules,    &call->kind,       &call->to,   &call->view,
-                     &call->scale,    &call->paper };
+                     &call->scale,    &call->paper,      &call->outside,
+                     &call->humidity, &call->wind,       &call->chart };
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
     g_clear_pointer (words[i], g_free);
@@ -72,6 +73,18 @@ add_options (HcCall *call, HcCallOptions options, GOptionContext *context)
     { HC_CALL_DRAWING,
       { "paper", 0, 0, G_OPTION_ARG_STRING, &call->paper, N_("Draw on this paper"),
         N_("a4|a3|letter") } },
+    { HC_CALL_WEATHER,
+      { "outside", 0, 0, G_OPTION_ARG_STRING, &call->outside,
+        N_("How cold it is outside, instead of the plan's coldest night"), N_("°C") } },
+    { HC_CALL_WEATHER,
+      { "humidity", 0, 0, G_OPTION_ARG_STRING, &call->humidity,
+        N_("How humid it is outside, as weather services say it"), N_("PERCENT") } },
+    { HC_CALL_WEATHER,
+      { "wind", 0, 0, G_OPTION_ARG_STRING, &call->wind, N_("How hard the wind blows"),
+        N_("M/S") } },
+    { HC_CALL_WEATHER,
+      { "chart", 0, 0, G_OPTION_ARG_FILENAME, &call->chart,
+        N_("Write nights over cold and vent opening to this CSV file"), N_("FILE.csv") } },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (all); i++)

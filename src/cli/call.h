@@ -18,6 +18,7 @@ G_BEGIN_DECLS
  * @HC_CALL_RULES: --rules
  * @HC_CALL_KIND: --kind and --empty
  * @HC_CALL_DRAWING: --to, --view, --scale and --paper
+ * @HC_CALL_WEATHER: --outside, --humidity, --wind and --chart
  */
 typedef enum
 {
@@ -26,6 +27,7 @@ typedef enum
   HC_CALL_RULES = 1 << 2,
   HC_CALL_KIND = 1 << 3,
   HC_CALL_DRAWING = 1 << 4,
+  HC_CALL_WEATHER = 1 << 5,
 } HcCallOptions;
 
 /**
@@ -42,6 +44,10 @@ typedef enum
  * @view: (nullable): --view
  * @scale: (nullable): --scale
  * @paper: (nullable): --paper
+ * @outside: (nullable): --outside
+ * @humidity: (nullable): --humidity
+ * @wind: (nullable): --wind
+ * @chart: (nullable): --chart
  * @book: the book
  * @plan: the plan, on the day and by the rules asked for
  * @flock: its birds on that day
@@ -63,6 +69,10 @@ typedef struct
   char *view;
   char *scale;
   char *paper;
+  char *outside;
+  char *humidity;
+  char *wind;
+  char *chart;
 
   HcBook *book;
   HcPlan *plan;

@@ -15,7 +15,8 @@
 #include <unistd.h>
 
 static const HcVerb *const verbs[]
-    = { &hc_verb_check, &hc_verb_capacity, &hc_verb_draw, &hc_verb_rules, &hc_verb_describe };
+    = { &hc_verb_check, &hc_verb_capacity, &hc_verb_draw, &hc_verb_rules, &hc_verb_describe,
+        &hc_verb_night };
 
 static char *
 tell_usage (void)

@@ -43,5 +43,6 @@ extern const HcVerb hc_verb_capacity;
 extern const HcVerb hc_verb_draw;
 extern const HcVerb hc_verb_rules;
 extern const HcVerb hc_verb_describe;
+extern const HcVerb hc_verb_night;
 
 G_END_DECLS

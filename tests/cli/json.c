@@ -151,6 +151,24 @@ test_describe (void)
                   "id name about birds openings fittings");
 }
 
+static void
+test_night (void)
+{
+  g_autofree char *plan = test_plan_path ("byre.hencote");
+  g_autoptr (JsonNode) node = run_json (0, "night", plan, "--outside", "8");
+  JsonObject *object = json_node_get_object (node);
+  JsonArray *spaces = json_object_get_array_member (object, "spaces");
+
+  assert_members (object, "title date outside_c outside_humidity wind_m_s states indicative "
+                          "spaces advice advised_opening hot_day_inside_c hot_day_index_c");
+  g_assert_cmpfloat (json_object_get_double_member (object, "outside_c"), ==, 8);
+  g_assert_cmpuint (json_array_get_length (spaces), >=, 1);
+  assert_members (json_array_get_object_element (spaces, 0),
+                  "pen birds inside_c inside_c_range humidity humidity_range dew_point_c "
+                  "fresh_m3_h co2_ppm co2_ppm_range ammonia_ppm water_g_h draught_m_s "
+                  "wet_surfaces avoidable plain_cold");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -161,5 +179,6 @@ main (int argc, char **argv)
   g_test_add_func ("/json/capacity", test_capacity);
   g_test_add_func ("/json/rules", test_rules);
   g_test_add_func ("/json/describe", test_describe);
+  g_test_add_func ("/json/night", test_night);
   return g_test_run ();
 }

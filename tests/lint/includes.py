@@ -14,6 +14,7 @@ LAYERS = [
     ['flock'],
     ['supply'],
     ['air'],
+    ['climate'],
     ['needs'],
     ['season', 'build'],
     ['mend'],

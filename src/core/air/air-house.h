@@ -164,6 +164,7 @@ typedef struct
  * @t_c: its temperature, °C
  * @kg_s_pa: water that dries up for each pascal the air is short of, kg/(s·Pa)
  * @most_kg_s: all the water it gets, kg/s
+ * @open_water: whether it is water that stands open
  *
  * A wet thing: litter, open water, splashes. The heat that dries it up is the air's.
  */
@@ -174,6 +175,7 @@ typedef struct
   double t_c;
   double kg_s_pa;
   double most_kg_s;
+  gboolean open_water;
 } HcAirWet;
 
 /**

@@ -1,0 +1,257 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * night: the air of the coldest night, and how far to open the vents. */
+#include "config.h"
+
+#include "cli/verb.h"
+
+#include "cli/json-writer.h"
+#include "words/night-words.h"
+
+#include <glib/gi18n.h>
+
+/* The chart goes from the night asked about to this much warmer, K. */
+#define CHART_SPAN_K 35
+
+/* Humidity of a hot day, 0 to 1 (common practice). */
+#define HOT_HUMIDITY 0.45
+
+typedef struct
+{
+  HcHouse *house;
+  HcHouseAirAsk ask;
+  HcNight night;
+  HcVentAdvice advice;
+  double open;
+  HcHotDay hot;
+} Answer;
+
+static gboolean
+take_number (const char *option, const char *word, double *number, GError **error)
+{
+  char *end = NULL;
+  double read;
+
+  if (word == NULL)
+    return TRUE;
+  read = g_ascii_strtod (word, &end);
+  if (end == word || *end != '\0')
+    {
+      g_set_error (error, HC_CALL_ERROR, HC_CALL_ERROR_WORDS, _("%s %s: say a number."), option,
+                   word);
+      return FALSE;
+    }
+  *number = read;
+  return TRUE;
+}
+
+static gboolean
+take_weather (const HcCall *call, HcWeather *weather, GError **error)
+{
+  double percent = weather->humidity * 100;
+  gboolean fine = take_number ("--outside", call->outside, &weather->t_c, error)
+                  && take_number ("--humidity", call->humidity, &percent, error)
+                  && take_number ("--wind", call->wind, &weather->wind_m_s, error);
+
+  weather->humidity = percent / 100;
+  return fine;
+}
+
+static gboolean
+work_out (const HcCall *call, Answer *answer, GError **error)
+{
+  answer->house = hc_house_new (hc_plan_get_layout (call->plan), NULL);
+  hc_house_air_ask_init (&answer->ask, answer->house, call->flock, hc_plan_get_site (call->plan));
+  if (!take_weather (call, &answer->ask.weather, error))
+    return FALSE;
+  hc_night_work_out (&answer->ask, &answer->night);
+  answer->advice = hc_night_advise (&answer->ask, &answer->night, &answer->open);
+  hc_hot_day_work_out (&answer->ask, HOT_HUMIDITY, &answer->hot);
+  return TRUE;
+}
+
+static void
+append_cell (GString *text, double number, const char *after)
+{
+  char cell[G_ASCII_DTOSTR_BUF_SIZE];
+
+  g_string_append_printf (text, "%s%s", g_ascii_formatd (cell, sizeof cell, "%.3f", number), after);
+}
+
+static char *
+make_chart (const HcHouseAirAsk *ask)
+{
+  GString *text = g_string_new ("outside_c,open,inside_c,humidity,co2_ppm,ammonia_ppm,water_g_h,"
+                                "avoidable,cold\n");
+  g_autoptr (GArray) points = hc_night_chart (ask, ask->weather.t_c, ask->weather.t_c + CHART_SPAN_K,
+                                              HC_NIGHT_CHART_MOST);
+
+  for (guint i = 0; i < points->len; i++)
+    {
+      const HcNightPoint *point = &g_array_index (points, HcNightPoint, i);
+
+      append_cell (text, point->outside_c, ",");
+      append_cell (text, point->open, ",");
+      append_cell (text, point->t_c, ",");
+      append_cell (text, point->humidity, ",");
+      append_cell (text, point->co2_ppm, ",");
+      append_cell (text, point->ammonia_ppm, ",");
+      append_cell (text, point->water_g_h, ",");
+      g_string_append_printf (text, "%u,%u\n", point->faults, (guint) point->cold);
+    }
+  return g_string_free (text, FALSE);
+}
+
+static void
+write_range (HcJsonWriter *json, const char *name, HcRange range)
+{
+  hc_json_open (json, name, '{');
+  hc_json_number (json, "low", range.low);
+  hc_json_number (json, "high", range.high);
+  hc_json_close (json, '}');
+}
+
+static void
+write_faults (HcJsonWriter *json, guint faults)
+{
+  static const char *const words[] = { "damp_air", "sweating", "open_water", "draught", "stale" };
+
+  hc_json_open (json, "avoidable", '[');
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    if (faults & 1u << i)
+      hc_json_text (json, NULL, words[i]);
+  hc_json_close (json, ']');
+}
+
+static void
+write_space (HcJsonWriter *json, const HcNightSpace *space)
+{
+  static const char *const colds[] = { "none", "low", "moderate", "high", "severe" };
+
+  hc_json_open (json, NULL, '{');
+  hc_json_text (json, "pen", space->pen);
+  hc_json_count (json, "birds", space->birds);
+  hc_json_number (json, "inside_c", space->air.t_c);
+  write_range (json, "inside_c_range", space->t_c);
+  hc_json_number (json, "humidity", space->air.humidity);
+  write_range (json, "humidity_range", space->humidity);
+  hc_json_number (json, "dew_point_c", space->air.dew_point_c);
+  hc_json_number (json, "fresh_m3_h", space->fresh_m3_h);
+  hc_json_number (json, "co2_ppm", space->air.co2_ppm);
+  write_range (json, "co2_ppm_range", space->co2_ppm);
+  hc_json_number (json, "ammonia_ppm", space->air.ammonia_ppm);
+  hc_json_number (json, "water_g_h", space->water_g_h);
+  hc_json_number (json, "draught_m_s", space->draught_m_s);
+  hc_json_count (json, "wet_surfaces", space->n_wet_surfaces);
+  write_faults (json, space->faults);
+  hc_json_text (json, "plain_cold", colds[space->cold]);
+  hc_json_close (json, '}');
+}
+
+static void
+write_json (const HcCall *call, const Answer *answer, GString *out)
+{
+  static const char *const advices[] = { "fine", "open", "less_harm", "no_vents" };
+  HcJsonWriter json = { out };
+  g_autofree char *day = hc_call_format_day (call);
+
+  hc_json_open (&json, NULL, '{');
+  hc_json_text (&json, "title", hc_plan_get (call->plan)->title);
+  hc_json_text (&json, "date", day);
+  hc_json_number (&json, "outside_c", answer->ask.weather.t_c);
+  hc_json_number (&json, "outside_humidity", answer->ask.weather.humidity);
+  hc_json_number (&json, "wind_m_s", answer->ask.weather.wind_m_s);
+  hc_json_count (&json, "states", answer->night.n_states);
+  hc_json_flag (&json, "indicative", TRUE);
+  hc_json_open (&json, "spaces", '[');
+  for (guint i = 0; i < answer->night.n_spaces; i++)
+    write_space (&json, &answer->night.spaces[i]);
+  hc_json_close (&json, ']');
+  hc_json_text (&json, "advice", advices[answer->advice]);
+  hc_json_number (&json, "advised_opening", answer->open);
+  hc_json_number (&json, "hot_day_inside_c", answer->hot.t_c);
+  hc_json_number (&json, "hot_day_index_c", answer->hot.index_c);
+  hc_json_close (&json, '}');
+}
+
+static void
+tell_space (const HcNightSpace *space, GString *out)
+{
+  g_string_append_printf (out, _("  Inside %.1f °C (%.1f to %.1f), humidity %.0f %% (%.0f to "
+                                 "%.0f), dew point %.1f °C.\n"),
+                          space->air.t_c, space->t_c.low, space->t_c.high,
+                          100 * space->air.humidity, 100 * space->humidity.low,
+                          100 * space->humidity.high, space->air.dew_point_c);
+  g_string_append_printf (
+      out, _("  Fresh air %.1f m³/h a bird, carbon dioxide %.0f ppm, ammonia %.1f ppm.\n"),
+      space->fresh_m3_h / MAX (space->birds, 1), space->air.co2_ppm, space->air.ammonia_ppm);
+  for (guint fault = HC_NIGHT_DAMP_AIR; fault <= HC_NIGHT_STALE; fault <<= 1)
+    if (space->faults & fault)
+      g_string_append_printf (out, "  - %s\n", hc_words_night_fault ((HcNightFault) fault));
+  g_string_append_printf (out, "  %s\n", hc_words_cold_risk (space->cold));
+}
+
+static void
+tell (const HcCall *call, const Answer *answer, GString *out)
+{
+  g_autofree char *headline = hc_words_night (&answer->night);
+  g_autofree char *advice = hc_words_vent_advice (answer->advice, answer->open);
+
+  g_string_append_printf (out, "%s\n", headline);
+  for (guint fault = HC_AIR_FAULT_TEMPERATURE; fault <= HC_AIR_FAULT_UNSETTLED; fault <<= 1)
+    if (answer->night.air_faults & fault)
+      g_string_append_printf (out, "%s\n", hc_words_air_fault ((HcAirFault) fault));
+  if (answer->night.n_states > 1)
+    g_string_append (out, _("The air can come to rest in more than one way; this is the "
+                            "dampest.\n"));
+  for (guint i = 0; i < answer->night.n_spaces; i++)
+    {
+      const HcNightSpace *space = &answer->night.spaces[i];
+      HcPen *pen = hc_layout_get_pen (hc_plan_get_layout (call->plan), space->pen);
+
+      if (space->birds == 0)
+        continue;
+      g_string_append_printf (out, "\n%s\n", hc_pen_get (pen)->name);
+      tell_space (space, out);
+    }
+  if (answer->night.n_spaces > 0)
+    g_string_append_printf (out, "\n%s\n%s\n%s\n", advice, hc_words_heat_risk (answer->hot.risk),
+                            _("What is said of combs, draught and heat is indicative: it is our "
+                              "own proposal, not published science."));
+}
+
+static HcExit
+run (HcCall *call, GString *out, GError **error)
+{
+  Answer answer = { 0 };
+  HcExit status = HC_EXIT_WRONG;
+
+  if (!hc_call_open_plan (call, error))
+    return HC_EXIT_WRONG;
+  if (work_out (call, &answer, error))
+    {
+      g_autofree char *chart = call->chart != NULL ? make_chart (&answer.ask) : NULL;
+
+      status = answer.night.n_spaces > 0 && answer.night.spaces[answer.night.worst].birds > 0
+                       && answer.night.spaces[answer.night.worst].faults != 0
+                   ? HC_EXIT_SHORT
+                   : HC_EXIT_ENOUGH;
+      if (call->json)
+        write_json (call, &answer, out);
+      else
+        tell (call, &answer, out);
+      if (chart != NULL && !g_file_set_contents (call->chart, chart, -1, error))
+        status = HC_EXIT_WRONG;
+    }
+  hc_house_unref (answer.house);
+  return status;
+}
+
+const HcVerb hc_verb_night = {
+  .name = "night",
+  .summary = N_("The air of a night: cold, damp and fresh air, and how far to open the vents"),
+  .argument = N_("FILE"),
+  .options = HC_CALL_ON | HC_CALL_WEATHER,
+  .run = run,
+};

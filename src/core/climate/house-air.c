@@ -1,0 +1,234 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A house, its birds and its weather, as the solver of the air wants them. */
+#include "config.h"
+
+#include "climate/house-air.h"
+
+#include "air/moist-air.h"
+#include "air/wind.h"
+#include "supply/joining.h"
+
+#include <math.h>
+
+/* Middle of the wall of a small house, m. */
+#define WALL_MIDDLE_M 1.5
+
+static gboolean
+is_indoors (const HcRoom *room)
+{
+  return hc_room_get (room)->kind == HC_PEN_INDOOR && hc_room_is_roofed (room);
+}
+
+/* Pens with mesh between them are one body of air; what is left over beyond the most
+ * there can be is taken together with the last. */
+static guint
+find_spaces (HcHouseAir *self, HcHouse *house)
+{
+  guint n_rooms = hc_house_get_n_rooms (house);
+  g_autoptr (HcJoining) joining = hc_joining_new (n_rooms);
+  g_autoptr (GPtrArray) spaces = NULL;
+
+  for (guint i = 0; i < n_rooms; i++)
+    if (!is_indoors (hc_house_get_room (house, i)))
+      hc_joining_leave_out (joining, i);
+  for (guint i = 0; i < n_rooms; i++)
+    for (guint wall = 0; wall < hc_room_get_n_walls (hc_house_get_room (house, i)); wall++)
+      {
+        const HcRoomWall *seen = hc_room_get_wall (hc_house_get_room (house, i), wall);
+        guint other;
+
+        if (hc_wall_get (seen->wall)->kind != HC_WALL_SOLID
+            && hc_house_find_room (house, seen->beyond, &other))
+          hc_joining_join (joining, i, other);
+      }
+  spaces = hc_joining_get_spaces (joining);
+  for (guint space = 0; space < spaces->len; space++)
+    {
+      GArray *rooms = ((HcSpace *) spaces->pdata[space])->rooms;
+
+      for (guint i = 0; i < rooms->len; i++)
+        self->space_of_room[g_array_index (rooms, guint, i)]
+            = (int) MIN (space, HC_AIR_MOST_SPACES - 1);
+    }
+  return MIN (spaces->len, HC_AIR_MOST_SPACES);
+}
+
+/**
+ * hc_house_air_ask_init: (skip)
+ * @ask: (out caller-allocates): the question
+ * @house: the house
+ * @flock: its birds
+ * @site: where it stands
+ *
+ * Asks about the coldest night of the place.
+ */
+void
+hc_house_air_ask_init (HcHouseAirAsk *ask, HcHouse *house, HcFlock *flock,
+                       const HcSiteValues *site)
+{
+  *ask = (HcHouseAirAsk){
+    .house = house,
+    .flock = flock,
+    .site = site,
+    .weather = { site->coldest_night_c, site->humidity_percent / 100, site->wind_m_s, FALSE },
+  };
+  hc_guesses_init (&ask->guesses, hc_flock_get_book (flock));
+}
+
+/**
+ * hc_house_air_set_weather: (skip)
+ * @self: the house
+ * @site: where it stands
+ * @weather: the weather; what cannot be is drawn into what can
+ */
+void
+hc_house_air_set_weather (HcHouseAir *self, const HcSiteValues *site, const HcWeather *weather)
+{
+  HcAirOutside *outside = &self->air.outside;
+
+  outside->t_c = weather->t_c;
+  outside->humidity = weather->humidity;
+  outside->wind_m_s = weather->wind_m_s;
+  outside->pressure_pa = hc_air_pressure_pa (site->elevation_m);
+  outside->co2_ppm = 420;
+  self->faults = hc_air_outside_draw_in (outside);
+  outside->humidity = hc_humidity_from_weather_service (outside->t_c, outside->humidity);
+  outside->wind_m_s = hc_wind_at_height_m_s (outside->wind_m_s, WALL_MIDDLE_M, HC_TERRAIN_OPEN);
+}
+
+static void
+point_at_lists (HcHouseAir *self)
+{
+  self->air.n_paths = self->paths->len;
+  self->air.paths = (const HcAirPath *) (gpointer) self->paths->data;
+  self->air.n_surfaces = self->surfaces->len;
+  self->air.surfaces = (const HcAirSurface *) (gpointer) self->surfaces->data;
+  self->air.n_wets = self->wets->len;
+  self->air.wets = (const HcAirWet *) (gpointer) self->wets->data;
+}
+
+static HcHouseAir *
+make_empty (guint n_rooms)
+{
+  HcHouseAir *self = g_new0 (HcHouseAir, 1);
+
+  self->paths = g_array_new (FALSE, FALSE, sizeof (HcAirPath));
+  self->openings = g_ptr_array_new ();
+  self->whole_m2 = g_array_new (FALSE, FALSE, sizeof (double));
+  self->surfaces = g_array_new (FALSE, FALSE, sizeof (HcAirSurface));
+  self->parts = g_ptr_array_new ();
+  self->wets = g_array_new (FALSE, FALSE, sizeof (HcAirWet));
+  self->jets = g_array_new (FALSE, FALSE, sizeof (HcRoostJet));
+  self->space_of_room = g_new (int, n_rooms + 1);
+  for (guint i = 0; i < n_rooms; i++)
+    self->space_of_room[i] = HC_AIR_OUTSIDE;
+  return self;
+}
+
+/**
+ * hc_house_air_new: (skip)
+ * @ask: the house, its birds and its weather
+ *
+ * Indoor pens are spaces, runs are outside. The ids it hands out are the plan's, which
+ * must outlive it.
+ *
+ * Returns: (transfer full) (nullable): the house for the solver, or %NULL where
+ *   nothing is under a roof
+ */
+HcHouseAir *
+hc_house_air_new (const HcHouseAirAsk *ask)
+{
+  guint n_rooms = hc_house_get_n_rooms (ask->house);
+  g_autoptr (HcHouseAir) self = make_empty (n_rooms);
+
+  self->air.n_spaces = find_spaces (self, ask->house);
+  if (self->air.n_spaces == 0)
+    return NULL;
+  hc_house_air_set_weather (self, ask->site, &ask->weather);
+  hc_house_air_add_birds (self, ask);
+  for (guint i = 0; i < n_rooms; i++)
+    if (self->space_of_room[i] != HC_AIR_OUTSIDE)
+      {
+        hc_house_air_add_ways (self, ask, i);
+        hc_house_air_add_surfaces (self, ask, i);
+        hc_house_air_add_drinkers (self, ask, i);
+      }
+  hc_house_air_add_jets (self, ask);
+  point_at_lists (self);
+  return g_steal_pointer (&self);
+}
+
+void
+hc_house_air_free (HcHouseAir *self)
+{
+  g_array_unref (self->paths);
+  g_ptr_array_unref (self->openings);
+  g_array_unref (self->whole_m2);
+  g_array_unref (self->surfaces);
+  g_ptr_array_unref (self->parts);
+  g_array_unref (self->wets);
+  g_array_unref (self->jets);
+  g_free (self->space_of_room);
+  g_free (self);
+}
+
+void
+hc_house_air_add_path (HcHouseAir *self, const HcAirPath *path, const char *id, double whole_m2)
+{
+  g_array_append_val (self->paths, *path);
+  g_ptr_array_add (self->openings, (gpointer) id);
+  g_array_append_val (self->whole_m2, whole_m2);
+}
+
+void
+hc_house_air_add_surface (HcHouseAir *self, const HcAirSurface *surface, const char *id)
+{
+  g_array_append_val (self->surfaces, *surface);
+  g_ptr_array_add (self->parts, (gpointer) id);
+}
+
+int
+hc_house_air_get_space (const HcHouseAir *self, const HcHouseAirAsk *ask, const char *pen)
+{
+  guint room;
+
+  return hc_house_find_room (ask->house, pen, &room) ? self->space_of_room[room]
+                                                     : HC_AIR_OUTSIDE;
+}
+
+/**
+ * hc_house_air_open_vents: (skip)
+ * @self: the house
+ * @share: how far every vent and window of it stands open, 0 to 1
+ */
+void
+hc_house_air_open_vents (HcHouseAir *self, double share)
+{
+  for (guint i = 0; i < self->paths->len; i++)
+    {
+      HcAirPath *path = &g_array_index (self->paths, HcAirPath, i);
+      double whole_m2 = g_array_index (self->whole_m2, double, i);
+
+      if (whole_m2 <= 0)
+        continue;
+      path->effective_m2 = whole_m2 * CLAMP (share, 0, 1);
+      path->stir_m3_s = 0.05 * path->effective_m2;
+    }
+}
+
+/**
+ * hc_house_air_has_vents: (skip)
+ * @self: the house
+ *
+ * Returns: whether it has a vent or window to open
+ */
+gboolean
+hc_house_air_has_vents (const HcHouseAir *self)
+{
+  for (guint i = 0; i < self->whole_m2->len; i++)
+    if (g_array_index (self->whole_m2, double, i) > 0)
+      return TRUE;
+  return FALSE;
+}

@@ -1,0 +1,161 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Sentences about a night in the house. */
+#include "config.h"
+
+#include "words/night-words.h"
+
+#include <glib/gi18n-lib.h>
+
+/**
+ * hc_words_night_fault: (skip)
+ * @fault: one fault
+ *
+ * Returns: (transfer none): what is wrong and what to do
+ */
+const char *
+hc_words_night_fault (HcNightFault fault)
+{
+  switch (fault)
+    {
+    case HC_NIGHT_DAMP_AIR:
+      return _("The air at the roost is damp. Let more air through above the birds, and keep "
+               "the bedding dry.");
+    case HC_NIGHT_SWEATING:
+      return _("Walls or roof sweat or freeze over. Insulate them, or let more air through.");
+    case HC_NIGHT_OPEN_WATER:
+      return _("Open water stands where the birds sleep in frost. Put it outside at dusk, so "
+               "that no wattle gets wet.");
+    case HC_NIGHT_DRAUGHT:
+      return _("Air blows on the roost. Shut what is open beside it, and open higher up.");
+    case HC_NIGHT_STALE:
+      return _("The air is stale. Air the house before you work in it, and clean out more "
+               "often.");
+    }
+  return "";
+}
+
+/**
+ * hc_words_cold_risk: (skip)
+ * @risk: what cold alone does
+ *
+ * Returns: (transfer none): a sentence; indicative
+ */
+const char *
+hc_words_cold_risk (HcColdRisk risk)
+{
+  static const char *const words[] = {
+    [HC_COLD_NONE] = N_("The cold alone does no harm to combs."),
+    [HC_COLD_LOW] = N_("The cold alone hardly harms combs."),
+    [HC_COLD_MODERATE] = N_("The cold alone may nip large combs. Look at them in the morning."),
+    [HC_COLD_HIGH] = N_("The cold alone is likely to nip combs. Wide flat bars keep feet warm; "
+                        "look at combs every morning."),
+    [HC_COLD_SEVERE] = N_("The cold alone freezes combs. Think of breeds with small combs; a "
+                          "bird that is hurt wants a vet."),
+  };
+
+  return _(words[risk]);
+}
+
+/**
+ * hc_words_heat_risk: (skip)
+ * @risk: what the heat does
+ *
+ * Returns: (transfer none): a sentence; indicative
+ */
+const char *
+hc_words_heat_risk (HcHeatRisk risk)
+{
+  static const char *const words[] = {
+    [HC_HEAT_COMFORT] = N_("Birds are at ease on the hottest day."),
+    [HC_HEAT_WATCH] = N_("Watch the birds on the hottest day: shade, and water twice as often."),
+    [HC_HEAT_STRESS] = N_("Birds suffer on the hottest day. Shade the roof and open more."),
+    [HC_HEAT_DANGER] = N_("Birds are in danger on the hottest day. Insulate or shade the roof, "
+                          "open all there is, and let them out into shade."),
+  };
+
+  return _(words[risk]);
+}
+
+/**
+ * hc_words_air_fault: (skip)
+ * @fault: one fault
+ *
+ * Returns: (transfer none): what was put right, or could not be
+ */
+const char *
+hc_words_air_fault (HcAirFault fault)
+{
+  switch (fault)
+    {
+    case HC_AIR_FAULT_TEMPERATURE:
+      return _("No place is so cold or hot: −60 to 60 °C are reckoned with.");
+    case HC_AIR_FAULT_HUMIDITY:
+      return _("Humidity is 0 to 100 %; the nearest of those is reckoned with.");
+    case HC_AIR_FAULT_WIND:
+      return _("Wind is 0 to 60 m/s; the nearest of those is reckoned with.");
+    case HC_AIR_FAULT_PRESSURE:
+      return _("No place is so high or deep; the nearest there is is reckoned with.");
+    case HC_AIR_FAULT_SEALED:
+      return _("No air gets into a pen at all. Give it a vent above the birds.");
+    case HC_AIR_FAULT_UNSETTLED:
+      return _("The air of this house comes to no rest; the figures are a guess.");
+    }
+  return "";
+}
+
+/**
+ * hc_words_vent_advice: (skip)
+ * @advice: what to do
+ * @open: how far to open, 0 to 1
+ *
+ * Returns: (transfer full): a sentence
+ */
+char *
+hc_words_vent_advice (HcVentAdvice advice, double open)
+{
+  int percent = (int) (open * 100 + 0.5);
+
+  switch (advice)
+    {
+    case HC_VENT_ADVICE_FINE:
+      return g_strdup (_("Leave the vents as they are."));
+    case HC_VENT_ADVICE_OPEN:
+      /* Translators: %d is a whole number of percent. */
+      return g_strdup_printf (_("Open vents and windows %d %%: nothing more that air can "
+                                "mend is left then."),
+                              percent);
+    case HC_VENT_ADVICE_LESS_HARM:
+      /* Translators: %d is a whole number of percent. */
+      return g_strdup_printf (_("No opening clears all of it; %d %% does least harm. Insulate "
+                                "the roof, keep water outside at night, keep the bedding dry."),
+                              percent);
+    case HC_VENT_ADVICE_NO_VENTS:
+      return g_strdup (_("There is no vent to open. Add one above the birds."));
+    }
+  return NULL;
+}
+
+/**
+ * hc_words_night: (skip)
+ * @night: a night
+ *
+ * Returns: (transfer full): how it is, in one sentence
+ */
+char *
+hc_words_night (const HcNight *night)
+{
+  const HcNightSpace *space = &night->spaces[night->worst];
+
+  if (night->n_spaces == 0)
+    return g_strdup (_("Nothing here is under a roof, so there is no night air to work out."));
+  if (space->birds == 0)
+    return g_strdup (_("No bird sleeps indoors, so nothing warms or dampens the air."));
+  /* Translators: a temperature, then a humidity in percent, both whole numbers. */
+  return g_strdup_printf (space->faults == 0
+                              ? _("At the roost it is %.0f °C and %.0f %% humid: dry enough.")
+                              : _("At the roost it is %.0f °C and %.0f %% humid, and something "
+                                  "can be mended."),
+                          space->air.t_c, 100 * space->air.humidity);
+}
