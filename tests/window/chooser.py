@@ -13,8 +13,9 @@ def _closed(window, title):
     wait(lambda: all(frame.name != title for frame in window.frames()), f'{title!r} is closed')
 
 
-def save_as(window, name, key='ctrl+shift+s', title='Save the Plan As'):
-    """Saves into the run's home; the file is then the window's."""
+def save_as(window, name, key='ctrl+shift+s', title='Save the Plan As',
+            window_stays=True):
+    """Saves into the run's home."""
     file = window.home / name
     keys(key)
     field = _named(window, title).find('Name:', 'text')
@@ -24,7 +25,8 @@ def save_as(window, name, key='ctrl+shift+s', title='Save the Plan As'):
     wait(lambda: field.text == str(file), 'the name is typed')
     keys('Return')
     wait(file.exists, f'{name} is saved')
-    _closed(window, title)
+    if window_stays:
+        _closed(window, title)
     return file
 
 

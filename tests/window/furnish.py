@@ -100,6 +100,17 @@ def copy_and_remove():
     equal(len(all_fittings(window.saved())), 2, 'fittings after the copy is removed')
 
 
+@case('a fitting is copied and removed by the buttons over its properties')
+def copy_and_remove_by_mouse():
+    window = open_plan(plans.two_pens())
+    open_floor(window).choose(2600, 2000)
+    fields = window.part('HcProperties')
+    fields.find('Duplicate', 'push button').click()
+    wait(lambda: len(all_fittings(window.saved())) == 3, 'there is a copy')
+    fields.find('Remove', 'push button').click()
+    wait(lambda: len(all_fittings(window.saved())) == 2, 'the copy is gone')
+
+
 @case('with Shift a second thing is chosen as well, and both go')
 def choose_two():
     window = open_plan(plans.two_pens())

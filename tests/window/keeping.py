@@ -6,8 +6,9 @@ import json
 
 import plans
 from cases import case, open_plan, reopen, run
-from floor import open_floor
-from plans import find_fitting
+from chooser import save_as
+from floor import Floor, open_floor
+from plans import find_fitting, layout
 from screen import equal, keys, wait
 
 
@@ -55,6 +56,19 @@ def ask_and_discard():
     keys('alt+d')
     ended(window)
     equal(on_disk(window), 2600, 'on disk')
+
+
+@case('a plan that has no file yet is asked for its name before it closes')
+def name_and_save():
+    window = open_plan()
+    window.part('HcStartPage').find('*Empty Plan', 'push button').click()
+    window.part('HcShelf').find('Add one and type its lengths', 'push button').click()
+    wait(lambda: list(Floor(window).floor.look_for('*m²', 'push button')), 'there is a pen')
+    keys('ctrl+w')
+    window.dialog('Save the Changes?')
+    file = save_as(window, 'named.hencote', 'Return', window_stays=False)
+    ended(window)
+    equal(len(layout(json.loads(file.read_text(encoding='utf-8')))['pens']), 1, 'pens on disk')
 
 
 @case('a plan that was not changed closes at once')

@@ -108,6 +108,21 @@ def describe_pen():
     window.part('HcFloorView').find('Byre end*', 'push button')
 
 
+@case('by keys a pen is given a name, a height and bedding')
+def describe_pen_by_keys():
+    window = open_plan(plans.two_pens())
+    open_floor(window).tab_to('House*')
+    keys('Return')
+    fields = window.part('HcProperties')
+    for label, text in (('Name', 'Byre end'), ('Height', '7\' 8"'),
+                        ('Depth of bedding', '4 1/2"')):
+        fields.find(label, 'text').reach()
+        write_over(text)
+    pen = part(window.saved(), 'pens', 'house')
+    equal((pen['name'], pen['height_mm'], pen['bedding_mm']), ('Byre end', 2336.8, 114.3),
+          'name, height and bedding')
+
+
 @case('floor and bedding are chosen from lists by keys, which open at what is chosen')
 def choose_materials():
     window = open_plan(plans.two_pens())
