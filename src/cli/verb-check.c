@@ -29,6 +29,7 @@ write_finding (HcJsonWriter *json, const HcCheck *check, const HcFinding *findin
     hc_json_text (json, NULL, finding->ids[i]);
   hc_json_close (json, ']');
   hc_json_count (json, "birds", finding->birds);
+  hc_json_count (json, "more", finding->more);
   hc_json_number (json, "measured", finding->measured);
   hc_json_number (json, "required", finding->required);
   hc_json_text (json, "unit", finding->unit);

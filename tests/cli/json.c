@@ -59,8 +59,8 @@ test_check (void)
   assert_members (check, "title uid date condition rules birds level needs");
   assert_members (nests, "need level birds served findings");
   assert_members (finding,
-                  "code level sentence todo detail ids birds measured required unit figure "
-                  "rules");
+                  "code level sentence todo detail ids birds more measured required unit "
+                  "figure rules");
   g_assert_cmpstr (json_object_get_string_member (check, "uid"), ==, "u-byre");
   g_assert_cmpstr (json_object_get_string_member (check, "date"), ==, "2026-04-10");
   g_assert_cmpstr (json_object_get_string_member (check, "level"), ==, "short");

@@ -10,20 +10,21 @@
 
 #define SMALLEST_CELL_MM 250.0
 
+typedef struct
+{
+  guint left, right, top, bottom;
+} CellRange;
+
 struct _HcNearby
 {
   HcBox *boxes;
+  CellRange *ranges;
   guint n_boxes;
   HcBox bounds;
   double cell_mm;
   guint columns, rows;
   GArray **cells;
 };
-
-typedef struct
-{
-  guint left, right, top, bottom;
-} CellRange;
 
 static guint
 cell_at (double from_mm, double cell_mm, guint n_cells)
@@ -70,6 +71,7 @@ put_in_cells (HcNearby *nearby, guint box)
 {
   CellRange range = find_cells (nearby, nearby->boxes[box]);
 
+  nearby->ranges[box] = range;
   for (guint row = range.top; row <= range.bottom; row++)
     for (guint column = range.left; column <= range.right; column++)
       {
@@ -89,6 +91,7 @@ hc_nearby_new (const HcBox *boxes, guint n_boxes)
   nearby->boxes = g_memdup2 (boxes, n_boxes * sizeof (HcBox));
   nearby->n_boxes = n_boxes;
   choose_cells (nearby);
+  nearby->ranges = g_new0 (CellRange, n_boxes);
   nearby->cells = g_new0 (GArray *, (gsize) nearby->columns * nearby->rows);
   for (guint i = 0; i < n_boxes; i++)
     if (!hc_box_is_empty (boxes[i]))
@@ -103,6 +106,7 @@ hc_nearby_free (HcNearby *nearby)
     if (nearby->cells[i] != NULL)
       g_array_unref (nearby->cells[i]);
   g_free (nearby->cells);
+  g_free (nearby->ranges);
   g_free (nearby->boxes);
   g_free (nearby);
 }
@@ -115,16 +119,29 @@ compare_indices (gconstpointer a, gconstpointer b)
   return (one > other) - (one < other);
 }
 
-static void
-drop_repeats (GArray *sorted)
+/* A box lies in many cells and is met in the first of them that is looked at. */
+static gboolean
+is_first_met (const HcNearby *nearby, guint box, const CellRange *range, guint row, guint column)
 {
-  guint kept = 0;
+  const CellRange *own = &nearby->ranges[box];
 
-  for (guint i = 0; i < sorted->len; i++)
-    if (kept == 0
-        || g_array_index (sorted, guint, i) != g_array_index (sorted, guint, kept - 1))
-      g_array_index (sorted, guint, kept++) = g_array_index (sorted, guint, i);
-  g_array_set_size (sorted, kept);
+  return row == MAX (own->top, range->top) && column == MAX (own->left, range->left);
+}
+
+static void
+gather (const HcNearby *nearby, HcBox box, const CellRange *range, guint row, guint column,
+        GArray *found)
+{
+  const GArray *cell = nearby->cells[row * nearby->columns + column];
+
+  for (guint i = 0; cell != NULL && i < cell->len; i++)
+    {
+      guint at = g_array_index (cell, guint, i);
+
+      if (is_first_met (nearby, at, range, row, column)
+          && hc_box_touches (nearby->boxes[at], box))
+        g_array_append_val (found, at);
+    }
 }
 
 /**
@@ -143,14 +160,7 @@ hc_nearby_find (const HcNearby *nearby, HcBox box)
 
   for (guint row = range.top; row <= range.bottom; row++)
     for (guint column = range.left; column <= range.right; column++)
-      {
-        const GArray *cell = nearby->cells[row * nearby->columns + column];
-
-        for (guint i = 0; cell != NULL && i < cell->len; i++)
-          if (hc_box_touches (nearby->boxes[g_array_index (cell, guint, i)], box))
-            g_array_append_vals (found, &g_array_index (cell, guint, i), 1);
-      }
+      gather (nearby, box, &range, row, column, found);
   g_array_sort (found, compare_indices);
-  drop_repeats (found);
   return found;
 }

@@ -8,6 +8,10 @@
 
 #include <string.h>
 
+/* Findings of one code that are told one by one; what comes after them is told
+ * together with the last. */
+#define MOST_ALIKE 6
+
 void
 hc_answer_init (HcAnswer *self)
 {
@@ -107,4 +111,43 @@ void
 hc_answer_sort_findings (HcAnswer *self)
 {
   g_ptr_array_sort (self->findings, compare_findings);
+}
+
+static GPtrArray *
+find_alike (const GPtrArray *findings, const char *code)
+{
+  GPtrArray *alike = g_ptr_array_new ();
+
+  for (guint i = 0; i < findings->len; i++)
+    if (g_str_equal (((const HcFinding *) findings->pdata[i])->code, code))
+      g_ptr_array_add (alike, findings->pdata[i]);
+  return alike;
+}
+
+static void
+tell_together (GPtrArray *findings, const char *code)
+{
+  g_autoptr (GPtrArray) alike = find_alike (findings, code);
+  HcFinding *together;
+  guint at;
+
+  if (alike->len <= MOST_ALIKE)
+    return;
+  together = hc_finding_with_others (alike->pdata[MOST_ALIKE - 1],
+                                     (HcFinding *const *) alike->pdata + MOST_ALIKE,
+                                     alike->len - MOST_ALIKE);
+  g_ptr_array_find (findings, alike->pdata[MOST_ALIKE - 1], &at);
+  for (guint i = MOST_ALIKE; i < alike->len; i++)
+    g_ptr_array_remove (findings, alike->pdata[i]);
+  hc_finding_unref (findings->pdata[at]);
+  findings->pdata[at] = together;
+}
+
+/* Nobody reads a hundred findings that say the same. To be called once they
+ * are sorted, so that the worst are the ones told by themselves. */
+void
+hc_answer_group_findings (HcAnswer *self)
+{
+  for (guint i = 0; i < self->findings->len; i++)
+    tell_together (self->findings, ((const HcFinding *) self->findings->pdata[i])->code);
 }

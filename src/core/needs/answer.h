@@ -28,6 +28,7 @@ void hc_answer_take (HcAnswer *self, HcFinding *finding);
 void hc_answer_take_once (HcAnswer *self, HcFinding *finding);
 void hc_answer_remark (HcAnswer *self, HcFinding *finding);
 void hc_answer_merge (HcAnswer *self, const HcAnswer *other);
+void hc_answer_group_findings (HcAnswer *self);
 void hc_answer_sort_findings (HcAnswer *self);
 
 G_END_DECLS

@@ -43,6 +43,7 @@ judge_need (HcCase *about, const HcNeed *need, HcAnswer *answer)
   for (guint space = 0; space < hc_case_get_n_spaces (about, need); space++)
     judge_space (about, need, space, answer);
   hc_answer_sort_findings (answer);
+  hc_answer_group_findings (answer);
 }
 
 static void

@@ -12,6 +12,8 @@ G_BEGIN_DECLS
 HcFinding *hc_finding_new (const char *code, HcLevel level) G_GNUC_WARN_UNUSED_RESULT;
 HcFinding *hc_finding_ref (HcFinding *finding);
 void hc_finding_unref (HcFinding *finding);
+HcFinding *hc_finding_with_others (const HcFinding *finding, HcFinding *const *others,
+                                   guint n_others) G_GNUC_WARN_UNUSED_RESULT;
 void hc_finding_add_id (HcFinding *finding, const char *id);
 void hc_finding_set_measure (HcFinding *finding, double measured, double required,
                              const char *unit);

@@ -78,3 +78,29 @@ hc_finding_set_figure (HcFinding *finding, HcStandard *standard, const HcFigure 
   finding->standard = hc_standard_ref (standard);
   finding->figure = figure->id;
 }
+
+/* A copy of @finding that stands for @others too, which it names after what it
+ * names itself. */
+HcFinding *
+hc_finding_with_others (const HcFinding *finding, HcFinding *const *others, guint n_others)
+{
+  g_autoptr (GHashTable) named = g_hash_table_new (g_str_hash, g_str_equal);
+  HcFinding *copy = hc_finding_new (finding->code, finding->level);
+  GPtrArray *ids = ((Shared *) copy)->ids;
+
+  g_ptr_array_set_size (ids, 0);
+  for (guint i = 0; i <= n_others; i++)
+    for (char **id = i == 0 ? finding->ids : others[i - 1]->ids; *id != NULL; id++)
+      if (g_hash_table_add (named, *id))
+        g_ptr_array_add (ids, g_strdup (*id));
+  g_ptr_array_add (ids, NULL);
+  copy->ids = (char **) ids->pdata;
+  copy->birds = finding->birds;
+  copy->kinds = finding->kinds;
+  copy->more = n_others;
+  hc_finding_set_measure (copy, finding->measured, finding->required, finding->unit);
+  copy->figure = finding->figure;
+  if (finding->standard != NULL)
+    copy->standard = hc_standard_ref (finding->standard);
+  return copy;
+}

@@ -17,6 +17,7 @@ G_BEGIN_DECLS
  * @level: how bad: short stands under 'fix now', tight under 'worth doing'
  * @ids: (transfer none): ids of pens, fittings, openings and batches it is about
  * @birds: how many birds it touches, 0 when that is not the point
+ * @more: how many others like it are told with it, their ids after its own
  * @kinds: bodies it touches, as a mask over the flock's table
  * @measured: what there is
  * @required: what the figure asks
@@ -30,6 +31,7 @@ typedef struct
   HcLevel level;
   char **ids;
   gint64 birds;
+  guint more;
   HcBodies kinds;
   double measured;
   double required;

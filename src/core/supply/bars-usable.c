@@ -10,6 +10,10 @@
 
 #include <math.h>
 
+/* Up to so many bars with seats are gone through one by one, faster than those
+ * nearby are found: of bars over bars only few have seats. */
+#define FEW_BARS 16
+
 /* Work on the bars of one room by one set of limits. */
 typedef struct
 {
@@ -17,7 +21,9 @@ typedef struct
   const GArray *bars;
   const HcBarLimits *limits;
   HcNearby *nearby;
+  HcNearby *things;
   GArray *usable;
+  GArray *seated;
 } Work;
 
 static const HcRoomBar *
@@ -32,6 +38,19 @@ usable_at (const Work *work, guint bar)
   return &g_array_index (work->usable, HcUsableBar, bar);
 }
 
+/* What is cut begins and ends a touch late, which leaves ends no bird sits on. */
+static void
+drop_slivers (GArray *stretches)
+{
+  for (guint i = stretches->len; i > 0; i--)
+    {
+      const HcStretch *stretch = &g_array_index (stretches, HcStretch, i - 1);
+
+      if (stretch->to_mm - stretch->from_mm <= 2 * HC_SHAPE_TOUCH_MM)
+        g_array_remove_index (stretches, i - 1);
+    }
+}
+
 /* Takes @cuts off what is left; @most_mm is the most any cause took so far. */
 static void
 take_off (HcUsableBar *usable, GArray *cuts, HcBarCause cause, const char *blocker,
@@ -42,6 +61,7 @@ take_off (HcUsableBar *usable, GArray *cuts, HcBarCause cause, const char *block
 
   hc_stretches_sort (cuts);
   usable->stretches = hc_stretches_without (before, cuts);
+  drop_slivers (usable->stretches);
   taken_mm = hc_stretches_total_mm (before) - hc_stretches_total_mm (usable->stretches);
   g_array_unref (before);
   if (taken_mm <= *most_mm)
@@ -119,8 +139,6 @@ get_cause (const Work *work, const HcFitting *thing, const HcRoomBar *bar)
 {
   double bottom_mm, top_mm;
 
-  if (hc_fitting_get (thing)->kind == HC_FITTING_ROOST)
-    return HC_BAR_CAUSE_NONE;
   hc_stand_get_heights (thing, &bottom_mm, &top_mm);
   if (top_mm <= bar->bar.height_mm + HC_SHAPE_TOUCH_MM
       || bottom_mm >= bar->bar.height_mm + work->limits->headroom_mm - HC_SHAPE_TOUCH_MM)
@@ -133,10 +151,9 @@ keep_from_things (const Work *work, const HcRoomBar *bar, const HcStrip *strip,
                   HcUsableBar *usable, double *most_mm)
 {
   HcParts *fittings = hc_room_get (work->room)->fittings;
-  g_autoptr (GArray) near
-      = hc_room_find_fittings (work->room, hc_strip_get_bounds (strip));
+  g_autoptr (GArray) near = hc_nearby_find (work->things, hc_strip_get_bounds (strip));
 
-  for (guint i = 0; i < near->len; i++)
+  for (guint i = 0; i < near->len && usable->stretches->len > 0; i++)
     {
       guint at = g_array_index (near, guint, i);
       HcBarCause cause = get_cause (work, fittings->pdata[at], bar);
@@ -171,19 +188,27 @@ keep_from_bar (const Work *work, guint other, const HcRoomBar *bar, HcUsableBar 
     }
 }
 
-/* Only bars looked at before have stretches yet. */
-static void
-keep_from_bars (const Work *work, guint bar, HcUsableBar *usable, double *most_mm)
+/* Those looked at before with seats on them. */
+static GArray *
+find_seated (const Work *work, guint bar)
 {
   HcPoint ends[] = { bar_at (work, bar)->bar.from, bar_at (work, bar)->bar.to };
   HcBox around = hc_box_grow (hc_box_around (ends, 2), work->limits->to_bar_mm);
-  g_autoptr (GArray) near = hc_nearby_find (work->nearby, around);
 
-  for (guint i = 0; i < near->len; i++)
+  return work->seated->len <= FEW_BARS ? g_array_ref (work->seated)
+                                       : hc_nearby_find (work->nearby, around);
+}
+
+static void
+keep_from_bars (const Work *work, guint bar, HcUsableBar *usable, double *most_mm)
+{
+  g_autoptr (GArray) near = find_seated (work, bar);
+
+  for (guint i = 0; i < near->len && usable->stretches->len > 0; i++)
     {
       guint other = g_array_index (near, guint, i);
 
-      if (other != bar && usable_at (work, other)->stretches != NULL)
+      if (usable_at (work, other)->stretches != NULL)
         keep_from_bar (work, other, bar_at (work, bar), usable, most_mm);
     }
 }
@@ -203,6 +228,8 @@ work_on_bar (const Work *work, guint at)
   keep_from_things (work, bar, &strip, &usable, &most_mm);
   keep_from_bars (work, at, &usable, &most_mm);
   *usable_at (work, at) = usable;
+  if (usable.stretches->len > 0)
+    g_array_append_val (work->seated, at);
 }
 
 static HcNearby *
@@ -218,6 +245,20 @@ lay_out_bars (const GArray *bars)
       boxes[i] = hc_box_around (ends, G_N_ELEMENTS (ends));
     }
   return hc_nearby_new (boxes, bars->len);
+}
+
+/* All that stands in the room but roosts: boxes without a size are never near. */
+static HcNearby *
+lay_out_things (const HcRoom *room)
+{
+  HcParts *fittings = hc_room_get (room)->fittings;
+  g_autofree HcBox *boxes = g_new (HcBox, fittings->len + 1);
+
+  for (guint i = 0; i < fittings->len; i++)
+    boxes[i] = hc_fitting_get (fittings->pdata[i])->kind == HC_FITTING_ROOST
+                   ? hc_box_empty ()
+                   : hc_shape_get_bounds (hc_room_get_footprint (room, i));
+  return hc_nearby_new (boxes, fittings->len);
 }
 
 static void
@@ -244,8 +285,10 @@ hc_bars_get_usable (const HcRoom *room, const GArray *bars, const guint *order,
                     const HcBarLimits *limits)
 {
   g_autoptr (HcNearby) nearby = lay_out_bars (bars);
+  g_autoptr (HcNearby) things = lay_out_things (room);
   GArray *usable = g_array_new (FALSE, TRUE, sizeof (HcUsableBar));
-  Work work = { room, bars, limits, nearby, usable };
+  g_autoptr (GArray) seated = g_array_new (FALSE, FALSE, sizeof (guint));
+  Work work = { room, bars, limits, nearby, things, usable, seated };
 
   g_array_set_clear_func (usable, clear_usable);
   g_array_set_size (usable, bars->len);

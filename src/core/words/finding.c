@@ -119,6 +119,20 @@ hc_words_has_finding (const char *code)
   return hc_sentence_find (code) != NULL;
 }
 
+/* Takes over @text. */
+static char *
+with_others (char *text, guint more)
+{
+  g_autofree char *alone = text;
+
+  if (more == 0)
+    return g_steal_pointer (&alone);
+  return g_strdup_printf (
+      /* Translators: %s is a sentence about one thing, such as “The feeder goes
+       * through a wall”; %u is how many other things it is also true of. */
+      ngettext ("%s (and %u more like it)", "%s (and %u more like it)", more), alone, more);
+}
+
 /**
  * hc_words_finding: (skip)
  * @check: the check it is of
@@ -143,7 +157,7 @@ hc_words_finding (const HcCheck *check, const HcFinding *finding, HcUnits units)
   text = fill_in (g_dngettext (GETTEXT_PACKAGE, pair[0], pair[1], (gulong) finding->birds),
                   &fields);
   clear_fields (&fields);
-  return with_capital (text);
+  return with_others (with_capital (text), finding->more);
 }
 
 static gboolean

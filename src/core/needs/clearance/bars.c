@@ -17,51 +17,65 @@ must_stay_clean (const HcFittingValues *values)
          || values->kind == HC_FITTING_DRINKER || values->kind == HC_FITTING_HOPPER;
 }
 
-/* What boards between the two catch of what falls on @thing. */
-static double
-caught_mm2 (HcClearance *self, guint thing, double from_mm, double to_mm)
+/* Whether boards between the two catch what falls on @thing: @enough_mm2. */
+static gboolean
+is_caught (HcClearance *self, guint thing, double from_mm, double to_mm, double enough_mm2)
 {
   HcShape *footprint = hc_room_get_footprint (self->room, thing);
-  double caught = 0;
+  g_autoptr (GArray) near
+      = hc_room_find_fittings (self->room, hc_shape_get_bounds (footprint));
+  double caught_mm2 = 0;
 
-  for (guint i = 0; i < self->fittings->len; i++)
+  for (guint i = 0; i < near->len && caught_mm2 < enough_mm2; i++)
     {
-      const HcFittingValues *board = hc_clearance_get (self, i);
+      guint at = g_array_index (near, guint, i);
+      const HcFittingValues *board = hc_clearance_get (self, at);
 
       if (board->kind == HC_FITTING_DROPPINGS_BOARD && board->base_mm >= from_mm
           && board->base_mm <= to_mm)
-        caught += hc_shape_get_overlap_mm2 (footprint, hc_room_get_footprint (self->room, i));
+        caught_mm2
+            += hc_shape_get_overlap_mm2 (footprint, hc_room_get_footprint (self->room, at));
     }
-  return caught;
+  return caught_mm2 >= enough_mm2;
 }
 
-static void
-look_under_roost (HcClearance *self, guint roost)
+static gboolean
+is_fouled_from (HcClearance *self, guint thing, guint roost)
 {
-  HcShape *footprint = hc_room_get_footprint (self->room, roost);
-  g_autoptr (GArray) near
-      = hc_room_find_fittings (self->room, hc_shape_get_bounds (footprint));
   double bottom_mm;
+  double top_mm;
   double highest_mm;
+  double under_mm2;
 
   hc_stand_get_heights (self->fittings->pdata[roost], &bottom_mm, &highest_mm);
+  hc_stand_get_heights (self->fittings->pdata[thing], &bottom_mm, &top_mm);
+  if (top_mm >= highest_mm)
+    return FALSE;
+  under_mm2 = hc_shape_get_overlap_mm2 (hc_room_get_footprint (self->room, roost),
+                                        hc_room_get_footprint (self->room, thing));
+  return under_mm2 > HC_CLEARANCE_FORGIVEN_MM2
+         && !is_caught (self, thing, top_mm, highest_mm, under_mm2);
+}
+
+/* One roost that fouls it is reason enough. */
+static void
+look_over_thing (HcClearance *self, guint thing)
+{
+  HcBox box = hc_shape_get_bounds (hc_room_get_footprint (self->room, thing));
+  g_autoptr (GArray) near = hc_room_find_fittings (self->room, box);
+
   for (guint i = 0; i < near->len; i++)
     {
-      guint thing = g_array_index (near, guint, i);
-      double top_mm;
-      double under_mm2;
+      guint roost = g_array_index (near, guint, i);
       HcFinding *finding;
 
-      if (!must_stay_clean (hc_clearance_get (self, thing)))
-        continue;
-      hc_stand_get_heights (self->fittings->pdata[thing], &bottom_mm, &top_mm);
-      under_mm2 = hc_shape_get_overlap_mm2 (footprint, hc_room_get_footprint (self->room, thing));
-      if (top_mm >= highest_mm || under_mm2 <= HC_CLEARANCE_FORGIVEN_MM2
-          || caught_mm2 (self, thing, top_mm, highest_mm) >= under_mm2)
+      if (hc_clearance_get (self, roost)->kind != HC_FITTING_ROOST
+          || !is_fouled_from (self, thing, roost))
         continue;
       finding = hc_clearance_add (self, "clearance.under-bars", HC_LEVEL_TIGHT,
                                   hc_fitting_get_id (self->fittings->pdata[thing]));
       hc_finding_add_id (finding, hc_fitting_get_id (self->fittings->pdata[roost]));
+      return;
     }
 }
 
@@ -69,8 +83,8 @@ void
 hc_clearance_look_under_bars (HcClearance *self)
 {
   for (guint i = 0; i < self->fittings->len; i++)
-    if (hc_clearance_get (self, i)->kind == HC_FITTING_ROOST)
-      look_under_roost (self, i);
+    if (must_stay_clean (hc_clearance_get (self, i)))
+      look_over_thing (self, i);
 }
 
 static gboolean

@@ -12,15 +12,20 @@
 static gboolean
 find_nearest (HcClearance *self, guint feeder, guint *nearest, double *distance_mm)
 {
+  HcShape *footprint = hc_room_get_footprint (self->room, feeder);
+  HcBox box = hc_shape_get_bounds (footprint);
+
   *nearest = G_MAXUINT;
   for (guint i = 0; i < self->fittings->len; i++)
     {
+      HcShape *other = hc_room_get_footprint (self->room, i);
       double this_mm;
 
-      if (hc_clearance_get (self, i)->kind != HC_FITTING_DRINKER)
+      if (hc_clearance_get (self, i)->kind != HC_FITTING_DRINKER
+          || (*nearest != G_MAXUINT
+              && hc_box_distance (box, hc_shape_get_bounds (other)) >= *distance_mm))
         continue;
-      this_mm = hc_shape_distance_mm (hc_room_get_footprint (self->room, feeder),
-                                      hc_room_get_footprint (self->room, i));
+      this_mm = hc_shape_distance_mm (footprint, other);
       if (*nearest != G_MAXUINT && this_mm >= *distance_mm)
         continue;
       *nearest = i;

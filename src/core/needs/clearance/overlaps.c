@@ -8,6 +8,9 @@
 
 #include "needs/clearance/pieces.h"
 
+/* Others that one thing is told to clash with: by then it has to move anyway. */
+#define MOST_OTHERS 4
+
 /* A ramp leans on what it leads up to, and chicks run over a heat pad. */
 static gboolean
 may_touch_others (const HcFittingValues *values)
@@ -21,8 +24,9 @@ look_at_fitting (HcClearance *self, GPtrArray *pieces, guint fitting)
   HcBox box = hc_shape_get_bounds (hc_room_get_footprint (self->room, fitting));
   g_autoptr (GArray) near = hc_room_find_fittings (self->room, box);
   HcFinding *finding = NULL;
+  guint n_others = 0;
 
-  for (guint i = 0; i < near->len; i++)
+  for (guint i = 0; i < near->len && n_others < MOST_OTHERS; i++)
     {
       guint other = g_array_index (near, guint, i);
 
@@ -33,6 +37,7 @@ look_at_fitting (HcClearance *self, GPtrArray *pieces, guint fitting)
         finding = hc_clearance_add (self, "clearance.overlap", HC_LEVEL_SHORT,
                                     hc_fitting_get_id (self->fittings->pdata[fitting]));
       hc_finding_add_id (finding, hc_fitting_get_id (self->fittings->pdata[other]));
+      n_others++;
     }
 }
 
