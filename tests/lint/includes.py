@@ -10,7 +10,7 @@ from tree import TOP, files_under, report, text_of
 LAYERS = [
     ['base'],
     ['plan'],
-    ['files', 'book'],
+    ['files', 'book', 'survey'],
     ['flock'],
     ['supply'],
     ['air'],
