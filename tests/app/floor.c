@@ -238,6 +238,34 @@ drags_leave_no_widget_behind (Fixture *fixture, gconstpointer data)
 
 #define ADD(path, test) g_test_add (path, Fixture, NULL, set_up, test, tear_down)
 
+static void
+several_are_chosen_by_keys (Fixture *fixture, gconstpointer data)
+{
+  GtkWidget *floor = GTK_WIDGET (fixture->floor);
+  const char *first = hc_fitting_get_id (first_fitting (fixture));
+  HcFloorItem *item = hc_floor_get_item (fixture->floor, first);
+  GtkWidget *focus;
+  const char *other;
+
+  choose (fixture, first);
+  gtk_widget_grab_focus (GTK_WIDGET (item));
+  gtk_widget_activate_action (floor, "floor.walk", "i", 1);
+  focus = gtk_root_get_focus (gtk_widget_get_root (floor));
+  g_assert_true (HC_IS_FLOOR_ITEM (focus));
+  g_assert_cmpint (hc_floor_item_get_kind (HC_FLOOR_ITEM (focus)), !=, HC_ITEM_HANDLE);
+  other = hc_floor_item_get_id (HC_FLOOR_ITEM (focus));
+  g_assert_cmpstr (other, !=, first);
+  g_assert_false (hc_document_is_selected (fixture->document, other));
+  gtk_widget_activate_action (floor, "floor.choose-too", NULL);
+  g_assert_true (hc_document_is_selected (fixture->document, first));
+  g_assert_true (hc_document_is_selected (fixture->document, other));
+  gtk_test_accessible_assert_state (focus, GTK_ACCESSIBLE_STATE_SELECTED, TRUE);
+  gtk_widget_activate_action (floor, "floor.choose-too", NULL);
+  g_assert_false (hc_document_is_selected (fixture->document, other));
+  gtk_widget_activate_action (floor, "floor.walk", "i", -1);
+  g_assert_true (gtk_root_get_focus (gtk_widget_get_root (floor)) == GTK_WIDGET (item));
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -249,6 +277,7 @@ main (int argc, char *argv[])
   ADD ("/app/floor/duplicate", a_duplicate_is_selected);
   ADD ("/app/floor/pen-handles", a_pen_has_a_handle_for_every_corner_and_wall);
   ADD ("/app/floor/next-wall", an_opening_goes_to_the_next_wall);
+  ADD ("/app/floor/several-by-keys", several_are_chosen_by_keys);
   ADD ("/app/floor/drags", drags_leave_no_widget_behind);
   ADD ("/app/floor/edges", only_what_is_made_to_measure_has_edges_to_pull);
   return g_test_run ();

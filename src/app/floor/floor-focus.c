@@ -28,7 +28,7 @@ list_stops (HcFloor *self)
       if (item == NULL || hc_floor_item_get_kind (item) == HC_ITEM_HANDLE)
         continue;
       g_ptr_array_add (stops, item);
-      if (g_strcmp0 (hc_floor_item_get_id (item), self->handled) == 0)
+      if (!self->walking && g_strcmp0 (hc_floor_item_get_id (item), self->handled) == 0)
         add_handles (self, stops);
     }
   return stops;

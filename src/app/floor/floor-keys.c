@@ -140,6 +140,14 @@ look_further (HcFloor *self, HcPoint by)
 }
 
 static gboolean
+is_chosen_alone (HcFloor *self, HcFloorItem *item)
+{
+  const char *const *ids = selection (self);
+
+  return g_strcmp0 (ids[0], hc_floor_item_get_id (item)) == 0 && ids[1] == NULL;
+}
+
+static gboolean
 nudge (GtkWidget *widget, GVariant *args, gpointer data)
 {
   HcFloor *self = HC_FLOOR (widget);
@@ -150,7 +158,8 @@ nudge (GtkWidget *widget, GVariant *args, gpointer data)
   g_variant_get (args, "(dd)", &by.x_mm, &by.y_mm);
   if (item != NULL && hc_floor_item_get_kind (item) == HC_ITEM_HANDLE)
     nudge_handle (self, item, by);
-  else if (item != NULL && hc_floor_item_get_kind (item) == HC_ITEM_OPENING)
+  else if (item != NULL && hc_floor_item_get_kind (item) == HC_ITEM_OPENING
+           && is_chosen_alone (self, item))
     nudge_opening (self, hc_floor_item_get_id (item), by);
   else if (*selection (self) == NULL)
     look_further (self, by);
@@ -280,6 +289,29 @@ turn_selected (GtkWidget *widget, const char *name, GVariant *parameter)
   apply (self, plan, error, _("Turn"), "turn");
 }
 
+/* The focus goes on by itself; what is chosen stays chosen. */
+static void
+walk (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcFloor *self = HC_FLOOR (widget);
+  gboolean forward = g_variant_get_int32 (parameter) > 0;
+
+  self->walking = TRUE;
+  hc_floor_focus (widget, forward ? GTK_DIR_TAB_FORWARD : GTK_DIR_TAB_BACKWARD);
+  self->walking = FALSE;
+}
+
+/* What has the focus joins what is chosen, or leaves it. */
+static void
+choose_too (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (widget));
+
+  if (HC_IS_FLOOR_ITEM (focus)
+      && hc_floor_item_get_kind (HC_FLOOR_ITEM (focus)) != HC_ITEM_HANDLE)
+    hc_floor_choose (HC_FLOOR (widget), HC_FLOOR_ITEM (focus), TRUE);
+}
+
 static void
 select_all (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -351,6 +383,8 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "floor.go-to-wall", "i", go_to_wall);
   gtk_widget_class_install_action (klass, "floor.turn", "d", turn_selected);
   gtk_widget_class_install_action (klass, "floor.select-all", NULL, select_all);
+  gtk_widget_class_install_action (klass, "floor.walk", "i", walk);
+  gtk_widget_class_install_action (klass, "floor.choose-too", NULL, choose_too);
   gtk_widget_class_install_action (klass, "floor.give-up", NULL, give_up);
 
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Delete, 0, "floor.remove", NULL);
@@ -368,6 +402,11 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
   gtk_widget_class_add_binding_action (klass, GDK_KEY_bracketleft, 0, "floor.turn", "d",
                                        -TURN_STEP_DEG);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_a, GDK_CONTROL_MASK, "floor.select-all",
+                                       NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_Tab, GDK_CONTROL_MASK, "floor.walk", "i", 1);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_ISO_Left_Tab,
+                                       GDK_CONTROL_MASK | GDK_SHIFT_MASK, "floor.walk", "i", -1);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_space, GDK_CONTROL_MASK, "floor.choose-too",
                                        NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_Escape, 0, "floor.give-up", NULL);
   bind_arrow (klass, GDK_KEY_Left, GDK_KEY_KP_Left, -1, 0);

@@ -38,8 +38,14 @@ hc_floor_item_at (HcFloor *self, double x_px, double y_px)
   return item;
 }
 
-static void
-choose (HcFloor *self, HcFloorItem *item, gboolean add)
+/**
+ * hc_floor_choose: (skip)
+ * @self: the floor
+ * @item: (nullable): what is chosen
+ * @add: whether it joins what is chosen already, or leaves it
+ */
+void
+hc_floor_choose (HcFloor *self, HcFloorItem *item, gboolean add)
 {
   static const char *const none[] = { NULL };
   HcDocument *document = hc_panel_get_document (HC_PANEL (self));
@@ -90,11 +96,11 @@ pressed (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
     return;
   if (!handle && self->tool == HC_TOOL_CHOOSE
       && (add || item == NULL || !hc_document_is_selected (document, hc_floor_item_get_id (item))))
-    choose (self, item, add);
+    hc_floor_choose (self, item, add);
   focus_on (self, item);
   g_clear_pointer (&self->drag, hc_floor_drag_free);
   self->drag = hc_floor_drag_new (self, item, hc_sight_to_mm (&self->sight, x, y));
-  if (item == NULL && add)
+  if (add && self->drag->kind == HC_DRAG_PAN)
     self->drag->kind = HC_DRAG_BAND;
 }
 

@@ -25,6 +25,7 @@ struct _HcFloor
   double pointer_x;
   double pointer_y;
   HcSight pinch_from;
+  gboolean walking;
 
   HcLayout *layout;
   HcUnits units;
@@ -55,6 +56,7 @@ void hc_floor_add_gestures (HcFloor *self);
 gboolean hc_floor_focus (GtkWidget *widget, GtkDirectionType direction);
 void hc_floor_class_add_actions (GtkWidgetClass *klass);
 void hc_floor_add_drop (HcFloor *self);
+void hc_floor_choose (HcFloor *self, HcFloorItem *item, gboolean add);
 HcFloorItem *hc_floor_item_at (HcFloor *self, double x_px, double y_px);
 
 /* Drawing of the sheets. */

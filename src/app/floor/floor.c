@@ -156,7 +156,7 @@ hc_floor_item_focused (HcFloor *self, HcFloorItem *item)
   const char *const ids[] = { hc_floor_item_get_id (item), NULL };
   HcDocument *document = hc_panel_get_document (HC_PANEL (self));
 
-  if (document == NULL || hc_floor_item_get_kind (item) == HC_ITEM_HANDLE
+  if (document == NULL || self->walking || hc_floor_item_get_kind (item) == HC_ITEM_HANDLE
       || hc_document_is_selected (document, ids[0]))
     return;
   hc_document_select (document, ids);
