@@ -117,13 +117,22 @@ run (char **words)
   return run_verb (verb, words);
 }
 
+/* Where the texts are, when not installed yet. */
+static const char *
+locale_dir (void)
+{
+  const char *build_tree = g_getenv ("HENCOTE_LOCALE_DIR");
+
+  return build_tree != NULL ? build_tree : HC_LOCALE_DIR;
+}
+
 int
 main (int argc, char **argv)
 {
   g_auto (GStrv) words = NULL;
 
   setlocale (LC_ALL, "");
-  bindtextdomain (GETTEXT_PACKAGE, HC_LOCALE_DIR);
+  bindtextdomain (GETTEXT_PACKAGE, locale_dir ());
   bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
   textdomain (GETTEXT_PACKAGE);
   signal (SIGPIPE, SIG_IGN);
