@@ -127,7 +127,7 @@ static HcPlan *
 move_fittings (HcFloorDrag *drag, GError **error)
 {
   const char *const *ids = (const char *const *) drag->ids;
-  HcSnap snap = hc_snap_fittings (drag->start, ids, moved_by (drag), reach_mm (drag));
+  HcSnap snap = hc_snap_fittings (drag->start, ids, moved_by (drag), reach_mm (drag), NULL);
 
   drag->n_caught = snap.n_caught;
   memcpy (drag->caught, snap.caught, sizeof drag->caught);

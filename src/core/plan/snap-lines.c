@@ -15,28 +15,31 @@ void
 hc_snap_lines_add (GArray *lines, HcSnapKind kind, gboolean upright, double at, double from,
                    double to)
 {
-  HcSnapLine line = { kind, upright, at, MIN (from, to), MAX (from, to) };
+  HcSnapPart part = kind == HC_SNAP_MIDDLE ? HC_SNAP_OWN_MIDDLE : HC_SNAP_EITHER_EDGE;
+  HcSnapLine line = { kind, part, upright, at, MIN (from, to), MAX (from, to) };
 
   g_array_append_val (lines, line);
 }
 
-/* A box seen across (@upright) or along the plan. */
-typedef struct
+void
+hc_snap_lines_add_part (GArray *lines, HcSnapKind kind, HcSnapPart part, gboolean upright,
+                        double at, const HcSnapSpan *beside)
 {
-  double low, middle, high;
-  double beside_low, beside_high;
-} Span;
+  HcSnapLine line = { kind, part, upright, at, beside->beside_low, beside->beside_high };
 
-static Span
-span_of (HcBox box, gboolean upright)
+  g_array_append_val (lines, line);
+}
+
+HcSnapSpan
+hc_snap_span_of (HcBox box, gboolean upright)
 {
   double right = box.x_mm + box.width_mm;
   double bottom = box.y_mm + box.depth_mm;
   HcPoint middle = hc_box_centre (box);
 
   if (upright)
-    return (Span){ box.x_mm, middle.x_mm, right, box.y_mm, bottom };
-  return (Span){ box.y_mm, middle.y_mm, bottom, box.x_mm, right };
+    return (HcSnapSpan){ box.x_mm, middle.x_mm, right, box.y_mm, bottom };
+  return (HcSnapSpan){ box.y_mm, middle.y_mm, bottom, box.x_mm, right };
 }
 
 static void
@@ -44,7 +47,7 @@ add_middles (GArray *lines, HcBox box)
 {
   for (guint upright = 0; upright < 2; upright++)
     {
-      Span span = span_of (box, upright);
+      HcSnapSpan span = hc_snap_span_of (box, upright);
 
       hc_snap_lines_add (lines, HC_SNAP_MIDDLE, upright, span.middle, span.beside_low,
                          span.beside_high);
@@ -57,7 +60,7 @@ hc_snap_lines_add_box (GArray *lines, HcBox box)
 {
   for (guint upright = 0; upright < 2; upright++)
     {
-      Span span = span_of (box, upright);
+      HcSnapSpan span = hc_snap_span_of (box, upright);
 
       hc_snap_lines_add (lines, HC_SNAP_EDGE, upright, span.low, span.beside_low,
                          span.beside_high);
@@ -92,27 +95,36 @@ hc_snap_lines_add_ring (GArray *lines, const HcPoint *ring, guint n_points)
     add_middles (lines, hc_box_around (ring, n_points));
 }
 
-/* A wall catches only what stands along it. */
+/* What is only lined up with may be anywhere; all else must be beside it. */
 static gboolean
-may_catch (const HcSnapLine *line, const Span *span)
+may_catch (const HcSnapLine *line, const HcSnapSpan *span)
 {
-  return line->kind != HC_SNAP_WALL
+  return line->kind == HC_SNAP_EDGE || line->kind == HC_SNAP_MIDDLE
+         || line->kind == HC_SNAP_CORNER
          || (line->from < span->beside_high && line->to > span->beside_low);
 }
 
 static double
-way_to (const HcSnapLine *line, const Span *span)
+way_to (const HcSnapLine *line, const HcSnapSpan *span)
 {
   double low = line->at - span->low;
   double high = line->at - span->high;
 
-  if (line->kind == HC_SNAP_MIDDLE)
-    return line->at - span->middle;
-  return fabs (low) <= fabs (high) ? low : high;
+  switch (line->part)
+    {
+    case HC_SNAP_OWN_MIDDLE:
+      return line->at - span->middle;
+    case HC_SNAP_LOW_EDGE:
+      return low;
+    case HC_SNAP_HIGH_EDGE:
+      return high;
+    default:
+      return fabs (low) <= fabs (high) ? low : high;
+    }
 }
 
 static const HcSnapLine *
-find_nearest (const GArray *lines, gboolean upright, const Span *span, double reach_mm,
+find_nearest (const GArray *lines, gboolean upright, const HcSnapSpan *span, double reach_mm,
               double *way_mm)
 {
   const HcSnapLine *nearest = NULL;
@@ -133,7 +145,7 @@ find_nearest (const GArray *lines, gboolean upright, const Span *span, double re
 
 /* The line reaches from what caught the box to the box. */
 static HcSnapCatch
-drawn (const HcSnapLine *line, const Span *span)
+drawn (const HcSnapLine *line, const HcSnapSpan *span)
 {
   double from = MIN (line->from, span->beside_low);
   double to = MAX (line->to, span->beside_high);
@@ -158,7 +170,7 @@ hc_snap_lines_catch (const GArray *lines, HcBox box, double reach_mm)
 
   for (guint upright = 0; upright < 2 && reach_mm > 0; upright++)
     {
-      Span span = span_of (box, upright);
+      HcSnapSpan span = hc_snap_span_of (box, upright);
       double way_mm = 0;
       const HcSnapLine *line = find_nearest (lines, upright, &span, reach_mm, &way_mm);
 

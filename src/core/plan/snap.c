@@ -34,29 +34,51 @@ box_of_all (const HcLayout *layout, const char *const *ids, HcPoint by)
 }
 
 static void
-add_neighbours (GArray *lines, HcParts *fittings, const char *const *dragged)
+add_neighbours (GArray *lines, HcParts *fittings, const char *const *dragged, HcBox box)
 {
+  g_autoptr (GArray) boxes = g_array_new (FALSE, FALSE, sizeof (HcBox));
+
   for (guint i = 0; i < fittings->len; i++)
     if (!g_strv_contains (dragged, hc_fitting_get_id (fittings->pdata[i])))
-      hc_snap_lines_add_box (lines, hc_fitting_get_box (fittings->pdata[i]));
+      {
+        HcBox neighbour = hc_fitting_get_box (fittings->pdata[i]);
+
+        hc_snap_lines_add_box (lines, neighbour);
+        g_array_append_val (boxes, neighbour);
+      }
+  hc_snap_lines_add_gaps (lines, boxes, box);
 }
 
-/* Walls first: against a wall is the better place than in line with another. */
+/* One thing alone is caught by the rules: of several each has its own. */
+static void
+add_rules (GArray *lines, const HcSnapRules *rules, const HcLayout *layout, const HcPen *pen,
+           const char *const *dragged, const GArray *ring)
+{
+  HcFitting *one = hc_layout_get_fitting (layout, dragged[0], NULL);
+
+  if (rules != NULL && one != NULL && dragged[1] == NULL)
+    hc_snap_lines_add_rules (lines, rules, one, hc_pen_get (pen)->fittings,
+                             (const HcPoint *) ring->data, ring->len);
+}
+
+/* Walls first, then what the rules ask: of two places as near, the better one. */
 static GArray *
-lines_about (const HcLayout *layout, HcPoint at, const char *const *dragged)
+lines_about (const HcLayout *layout, HcBox box, const char *const *dragged,
+             const HcSnapRules *rules)
 {
   GArray *lines = g_array_new (FALSE, FALSE, sizeof (HcSnapLine));
-  HcPen *pen = hc_layout_find_pen_at (layout, at);
+  HcPen *pen = hc_layout_find_pen_at (layout, hc_box_centre (box));
   g_autoptr (GArray) ring = NULL;
 
   if (pen == NULL)
     {
-      add_neighbours (lines, hc_layout_get (layout)->loose, dragged);
+      add_neighbours (lines, hc_layout_get (layout)->loose, dragged, box);
       return lines;
     }
   ring = hc_layout_get_pen_ring (layout, pen);
   hc_snap_lines_add_ring (lines, (const HcPoint *) ring->data, ring->len);
-  add_neighbours (lines, hc_pen_get (pen)->fittings, dragged);
+  add_rules (lines, rules, layout, pen, dragged, ring);
+  add_neighbours (lines, hc_pen_get (pen)->fittings, dragged, box);
   return lines;
 }
 
@@ -66,14 +88,16 @@ lines_about (const HcLayout *layout, HcPoint at, const char *const *dragged)
  * @ids: (array zero-terminated=1): ids of what is dragged
  * @by: how far the hand has moved
  * @reach_mm: how near a line must be to catch; 0 for not at all
+ * @rules: (nullable): distances the rules ask for, which catch as well
  *
- * The walls of the pen under it, its middles, and the edges and middles of
- * what stands there catch it.
+ * The walls of the pen under it, its middles, the edges and middles of what
+ * stands there, and even gaps between catch it.
  *
  * Returns: how far to move it, and what caught it
  */
 HcSnap
-hc_snap_fittings (HcPlan *plan, const char *const *ids, HcPoint by, double reach_mm)
+hc_snap_fittings (HcPlan *plan, const char *const *ids, HcPoint by, double reach_mm,
+                  const HcSnapRules *rules)
 {
   HcLayout *layout = hc_plan_get_layout (plan);
   HcBox box = box_of_all (layout, ids, by);
@@ -82,7 +106,7 @@ hc_snap_fittings (HcPlan *plan, const char *const *ids, HcPoint by, double reach
 
   if (hc_box_is_empty (box))
     return snap;
-  lines = lines_about (layout, hc_box_centre (box), ids);
+  lines = lines_about (layout, box, ids, rules);
   snap = hc_snap_lines_catch (lines, box, reach_mm);
   snap.by = hc_point_add (snap.by, by);
   return snap;
