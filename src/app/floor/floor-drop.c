@@ -10,6 +10,7 @@
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
 #include "plan/wall-places.h"
+#include "supply/free-place.h"
 
 #include <glib/gi18n.h>
 
@@ -102,15 +103,9 @@ hc_floor_add_drop (HcFloor *self)
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (target));
 }
 
-/**
- * hc_floor_get_free_place:
- * @self: the floor
- *
- * Returns: where to put what is added by keys: the middle of the pen selected,
- *   else of what is in sight
- */
-HcPoint
-hc_floor_get_free_place (HcFloor *self)
+/* The middle of what is selected, else of what is in sight. */
+static HcPoint
+middle_of_interest (HcFloor *self)
 {
   const char *const *ids
       = hc_document_get_selection (hc_panel_get_document (HC_PANEL (self)));
@@ -119,5 +114,28 @@ hc_floor_get_free_place (HcFloor *self)
   if (item != NULL)
     return hc_floor_item_get_frame (item)->centre;
   return hc_sight_to_mm (&self->sight, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
-                        gtk_widget_get_height (GTK_WIDGET (self)) / 2.0);
+                         gtk_widget_get_height (GTK_WIDGET (self)) / 2.0);
+}
+
+/**
+ * hc_floor_get_free_place:
+ * @self: the floor
+ * @thing: (nullable): a fitting that is to be added by keys; %NULL for an opening
+ *
+ * Returns: where to put it: near what is selected, else near the middle of what
+ *   is in sight, and clear of what stands there
+ */
+HcPoint
+hc_floor_get_free_place (HcFloor *self, HcFitting *thing)
+{
+  HcChecker *checker = hc_panel_get_checker (HC_PANEL (self));
+  HcHouse *house
+      = hc_check_get_house (hc_checker_get_check (checker, hc_checker_get_condition (checker)));
+  HcPoint middle = middle_of_interest (self);
+  HcPen *pen = hc_layout_find_pen_at (hc_house_get_layout (house), middle);
+  guint room;
+
+  if (pen == NULL || thing == NULL || !hc_house_find_room (house, hc_pen_get_id (pen), &room))
+    return middle;
+  return hc_room_find_free_place (hc_house_get_room (house, room), thing, middle);
 }

@@ -38,7 +38,7 @@ HcFloorTool hc_floor_get_tool (HcFloor *self);
 void hc_floor_set_tool (HcFloor *self, HcFloorTool tool);
 void hc_floor_add_fitting (HcFloor *self, HcFitting *pattern, HcPoint at);
 void hc_floor_add_opening (HcFloor *self, HcOpening *pattern, HcPoint at);
-HcPoint hc_floor_get_free_place (HcFloor *self);
+HcPoint hc_floor_get_free_place (HcFloor *self, HcFitting *thing);
 void hc_floor_item_focused (HcFloor *self, HcFloorItem *item);
 
 G_END_DECLS

@@ -47,8 +47,9 @@ add_fitting (GtkWidget *widget, const char *name, GVariant *parameter)
     type = hc_book_get_fitting_type (hc_checker_get_book (self->checker), words[0], words[1]);
   if (type == NULL)
     return;
-  at = hc_floor_get_free_place (floor_of (self));
-  pattern = hc_fitting_type_make (type, hc_fitting_type_find_device (type, words[2]), "new", at);
+  pattern = hc_fitting_type_make (type, hc_fitting_type_find_device (type, words[2]), "new",
+                                  hc_point (0, 0));
+  at = hc_floor_get_free_place (floor_of (self), pattern);
   hc_floor_add_fitting (floor_of (self), pattern, at);
 }
 
@@ -65,7 +66,7 @@ add_opening (GtkWidget *widget, const char *name, GVariant *parameter)
   if (type == NULL)
     return;
   pattern = hc_opening_type_make (type, "new");
-  hc_floor_add_opening (floor_of (self), pattern, hc_floor_get_free_place (floor_of (self)));
+  hc_floor_add_opening (floor_of (self), pattern, hc_floor_get_free_place (floor_of (self), NULL));
 }
 
 static gboolean

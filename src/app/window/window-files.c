@@ -13,6 +13,7 @@
 #include <glib/gi18n.h>
 
 #define PLAN_TYPE "application/vnd.hencote.plan+json"
+#define PLAN_ENDING ".hencote"
 
 static void
 remember (GFile *file)
@@ -131,7 +132,7 @@ plan_filter (void)
 
   gtk_file_filter_set_name (filter, _("Hencote plans"));
   gtk_file_filter_add_mime_type (filter, PLAN_TYPE);
-  gtk_file_filter_add_pattern (filter, "*.hencote");
+  gtk_file_filter_add_pattern (filter, "*" PLAN_ENDING);
   return filter;
 }
 
@@ -170,14 +171,33 @@ choose_open (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (chooser));
 }
 
+/* A name typed without an ending gets that of plans, unless that would be
+ * another file nobody asked about. */
+static GFile *
+with_ending (GFile *chosen)
+{
+  g_autofree char *name = g_file_get_basename (chosen);
+  g_autofree char *ended = g_strconcat (name, PLAN_ENDING, NULL);
+  g_autoptr (GFile) folder = g_file_get_parent (chosen);
+  g_autoptr (GFile) file = folder != NULL ? g_file_get_child (folder, ended) : NULL;
+
+  if (file == NULL || strchr (name, '.') != NULL || g_file_query_exists (file, NULL))
+    return g_object_ref (chosen);
+  return g_steal_pointer (&file);
+}
+
 static void
 save_chosen (GtkNativeDialog *chooser, int response, HcWindow *self)
 {
   g_autoptr (GFile) file = NULL;
 
+  g_autoptr (GFile) chosen = NULL;
+
   if (response == GTK_RESPONSE_ACCEPT)
-    file = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (chooser));
+    chosen = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (chooser));
   g_object_unref (chooser);
+  if (chosen != NULL)
+    file = with_ending (chosen);
   if (file != NULL)
     save_over (self, file, TRUE);
   else
@@ -199,7 +219,7 @@ choose_save (GtkWidget *widget, const char *name, GVariant *parameter)
   HcWindow *self = HC_WINDOW (widget);
   GtkFileChooserNative *chooser
       = file_chooser (self, _("Save the Plan As"), GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"));
-  g_autofree char *suggested = suggested_name (self, ".hencote");
+  g_autofree char *suggested = suggested_name (self, PLAN_ENDING);
 
   gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (chooser), suggested);
   g_signal_connect (chooser, "response", G_CALLBACK (save_chosen), self);
