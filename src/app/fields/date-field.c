@@ -6,6 +6,8 @@
 
 #include "app/fields/date-field.h"
 
+#include "app/fields/value-button.h"
+
 #include <glib/gi18n.h>
 
 struct _HcDateField
@@ -13,8 +15,10 @@ struct _HcDateField
   GtkWidget parent_instance;
 
   GtkMenuButton *button;
+  GtkEntry *typed;
   GtkCalendar *calendar;
   char *none;
+  char *what;
   guint32 day;
   gboolean showing;
 };
@@ -56,6 +60,23 @@ show_day (HcDateField *self)
       = self->day != 0 ? hc_date_field_format (self->day) : g_strdup (self->none);
 
   gtk_menu_button_set_label (self->button, text);
+  hc_name_value_button (GTK_WIDGET (self->button), self->what, text);
+}
+
+/* As files write it, since that is read alike everywhere. */
+static void
+show_typed (HcDateField *self)
+{
+  GDate date;
+  char text[32] = "";
+
+  if (self->day != 0)
+    {
+      g_date_clear (&date, 1);
+      g_date_set_julian (&date, self->day);
+      g_date_strftime (text, sizeof text, "%Y-%m-%d", &date);
+    }
+  gtk_editable_set_text (GTK_EDITABLE (self->typed), text);
 }
 
 static void
@@ -102,6 +123,56 @@ day_selected (HcDateField *self)
   take_day (self, g_date_get_julian (&date));
 }
 
+/* "2026-05-01" anywhere, and what is usual where the keeper lives. */
+static gboolean
+read_day (const char *text, guint32 *day)
+{
+  GDate date;
+  guint year, month, of_month;
+  char surplus;
+
+  g_date_clear (&date, 1);
+  if (sscanf (text, " %4u-%2u-%2u %c", &year, &month, &of_month, &surplus) == 3)
+    {
+      if (g_date_valid_dmy ((GDateDay) of_month, (GDateMonth) month, (GDateYear) year))
+        g_date_set_dmy (&date, (GDateDay) of_month, (GDateMonth) month, (GDateYear) year);
+    }
+  else
+    g_date_set_parse (&date, text);
+  if (!g_date_valid (&date))
+    return FALSE;
+  *day = g_date_get_julian (&date);
+  return TRUE;
+}
+
+static void
+mark_typed (HcDateField *self, gboolean is_day)
+{
+  if (is_day)
+    gtk_widget_remove_css_class (GTK_WIDGET (self->typed), "error");
+  else
+    gtk_widget_add_css_class (GTK_WIDGET (self->typed), "error");
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->typed),
+                               is_day ? NULL : _("Type a day, for example 2026-05-01"));
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self->typed), GTK_ACCESSIBLE_STATE_INVALID,
+                               is_day ? GTK_ACCESSIBLE_INVALID_FALSE
+                                      : GTK_ACCESSIBLE_INVALID_TRUE,
+                               -1);
+}
+
+static void
+day_typed (HcDateField *self)
+{
+  guint32 day;
+  gboolean is_day = read_day (gtk_editable_get_text (GTK_EDITABLE (self->typed)), &day);
+
+  mark_typed (self, is_day);
+  if (!is_day)
+    return;
+  gtk_menu_button_popdown (self->button);
+  take_day (self, day);
+}
+
 static void
 clear_day (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -116,7 +187,21 @@ hc_date_field_set_day (HcDateField *self, guint32 day)
 {
   self->day = day;
   show_day (self);
+  show_typed (self);
   point_calendar (self);
+}
+
+/**
+ * hc_date_field_set_what:
+ * @self: a field
+ * @what: what day it is, such as "Hatched"
+ */
+void
+hc_date_field_set_what (HcDateField *self, const char *what)
+{
+  g_free (self->what);
+  self->what = g_strdup (what);
+  show_day (self);
 }
 
 guint32
@@ -133,6 +218,7 @@ hc_date_field_dispose (GObject *object)
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (object))) != NULL)
     gtk_widget_unparent (child);
   g_clear_pointer (&HC_DATE_FIELD (object)->none, g_free);
+  g_clear_pointer (&HC_DATE_FIELD (object)->what, g_free);
   G_OBJECT_CLASS (hc_date_field_parent_class)->dispose (object);
 }
 
@@ -149,7 +235,9 @@ hc_date_field_class_init (HcDateFieldClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/date-field.ui");
   gtk_widget_class_bind_template_child (widget_class, HcDateField, button);
   gtk_widget_class_bind_template_child (widget_class, HcDateField, calendar);
+  gtk_widget_class_bind_template_child (widget_class, HcDateField, typed);
   gtk_widget_class_bind_template_callback (widget_class, day_selected);
+  gtk_widget_class_bind_template_callback (widget_class, day_typed);
 }
 
 static void

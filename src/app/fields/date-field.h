@@ -19,6 +19,7 @@ G_DECLARE_FINAL_TYPE (HcDateField, hc_date_field, HC, DATE_FIELD, GtkWidget)
 
 GtkWidget *hc_date_field_new (const char *none);
 void hc_date_field_set_day (HcDateField *self, guint32 day);
+void hc_date_field_set_what (HcDateField *self, const char *what);
 guint32 hc_date_field_get_day (HcDateField *self);
 char *hc_date_field_format (guint32 day) G_GNUC_WARN_UNUSED_RESULT;
 

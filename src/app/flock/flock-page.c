@@ -152,6 +152,7 @@ hc_flock_page_init (HcFlockPage *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   hc_name_plainly (GTK_WIDGET (self));
   self->day = HC_DATE_FIELD (hc_date_field_new (_("today")));
+  hc_date_field_set_what (self->day, _("Judged on"));
   adw_bin_set_child (self->day_place, GTK_WIDGET (self->day));
   g_signal_connect_swapped (self->day, "entered", G_CALLBACK (day_entered), self);
 }

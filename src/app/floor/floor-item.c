@@ -8,8 +8,7 @@
 
 #include "app/floor/floor.h"
 
-#include "words/words.h"
-
+#include <glib/gi18n.h>
 #include <math.h>
 
 /* Room round an item for its outline, its level mark and its shadow. */
@@ -158,7 +157,15 @@ hc_floor_item_set_selected (HcFloorItem *self, gboolean selected)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
-/* Where it is, and how it is judged where that is not well enough. */
+static const char *
+say_level (HcLevel level)
+{
+  if (level == HC_LEVEL_SHORT)
+    return _("something to fix now");
+  return level == HC_LEVEL_TIGHT ? _("something worth doing") : NULL;
+}
+
+/* Where it is, and whether a finding names it. */
 static void
 tell_description (HcFloorItem *self)
 {
@@ -167,8 +174,8 @@ tell_description (HcFloorItem *self)
 
   if (self->place != NULL)
     g_ptr_array_add (told, self->place);
-  if (self->level <= HC_LEVEL_TIGHT)
-    g_ptr_array_add (told, (gpointer) hc_words_level (self->level));
+  if (say_level (self->level) != NULL)
+    g_ptr_array_add (told, (gpointer) say_level (self->level));
   g_ptr_array_add (told, NULL);
   text = g_strjoinv (", ", (char **) told->pdata);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,

@@ -45,6 +45,8 @@ label_editor (GtkWidget *editor, GtkWidget *label)
 {
   if (HC_IS_CHOICE (editor))
     hc_choice_set_label (HC_CHOICE (editor), label);
+  else if (HC_IS_DATE_FIELD (editor))
+    hc_date_field_set_what (HC_DATE_FIELD (editor), gtk_label_get_text (GTK_LABEL (label)));
   else
     {
       gtk_label_set_mnemonic_widget (GTK_LABEL (label), editor);
