@@ -11,15 +11,15 @@
 #include <math.h>
 #include <string.h>
 
-#define MOST_STEPS 500
+#define MOST_STEPS 1000
 
 /* From the corners of the balance bold steps may go to and fro: from then on only
  * one in so many is bold. */
 #define N_BOLD_STEPS 10
-#define BOLD_EVERY 16
+#define BOLD_EVERY 50
 
 /* kg/kg: as good as none. */
-#define SETTLED 1e-16
+#define SETTLED 1e-14
 
 /* A careful step takes things that dry, have dried or lie in wetter air for wet: it
  * falls short and never goes too far. */

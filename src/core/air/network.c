@@ -119,10 +119,10 @@ settle_one (const HcAirNetwork *network, double *pressure_pa)
         break;
       *(imbalance.net[0] > 0 ? &low : &high) = *pressure_pa;
       next = *pressure_pa - imbalance.net[0] / slope;
+      if (next == *pressure_pa)
+        break;
       if (next <= low || next >= high || (worst > before / 2 && high - low < G_MAXDOUBLE))
         next = (low + high) / 2;
-      if (next == *pressure_pa || high - low < 1e-15 * fabs (next))
-        break;
       before = worst;
       *pressure_pa = next;
       worst = weigh (network, pressure_pa, &imbalance);

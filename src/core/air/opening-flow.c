@@ -11,6 +11,9 @@
 /* Below this push the root is drawn straight: its slope has no end at 0. */
 #define LEAST_PA 1e-4
 
+/* A push that differs less from bottom to top is the same all over. */
+#define LEAST_SPAN_PA 1e-12
+
 /**
  * hc_opening_flow_orifice: (skip)
  * @push_pa: pressure outside less pressure inside, Pa
@@ -84,7 +87,7 @@ hc_opening_flow_tall (double push_low_pa, double push_high_pa, double effective_
   double b = sqrt (fabs (push_high_pa));
   double span = fabs (push_high_pa - push_low_pa);
 
-  if (span < LEAST_PA)
+  if (span < LEAST_SPAN_PA)
     return hc_opening_flow_orifice ((push_low_pa + push_high_pa) / 2, effective_m2, rho_out,
                                     rho_in);
   if (push_low_pa >= 0 && push_high_pa >= 0)

@@ -8,7 +8,10 @@
 
 #include <math.h>
 
-#define MOST_STEPS 100
+#define MOST_STEPS 200
+
+/* From then on halving alone: a cusp can keep parabolas busy for ever. */
+#define N_PARABOLAS 60
 #define LEAST_WIDTH 1e-13
 
 /* Chandrupatla 1997: whether the inverse parabola through three points can be trusted. */
@@ -60,7 +63,7 @@ hc_root_between (HcRootFunc func, gpointer data, HcRootPoint a, HcRootPoint b, d
           b = a;
         }
       a = next;
-      share = CLAMP (choose_share (a, b, c), 1e-9, 1 - 1e-9);
+      share = i < N_PARABOLAS ? CLAMP (choose_share (a, b, c), 1e-9, 1 - 1e-9) : 0.5;
     }
   return fabs (a.y) < fabs (b.y) ? a : b;
 }

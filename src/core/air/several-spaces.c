@@ -151,7 +151,7 @@ settle_from (HcAirTrial *trial, guint n_eased, HcAirStates *states)
 void
 hc_air_find_in_spaces (HcAirTrial *trial, const HcAirState *near, HcAirStates *states)
 {
-  static const double shares[] = { 0.5, 0.1, 0.2, 0.02, 0.8 };
+  static const double shares[] = { 0.5, 0.1, 0.2, 0.02, 0.8, 0.05, 0.35, 1 };
   double hottest_c = hc_air_find_hottest_c (trial);
   double outside_c = trial->house->outside.t_c;
   guint n = trial->house->n_spaces;
@@ -169,6 +169,6 @@ hc_air_find_in_spaces (HcAirTrial *trial, const HcAirState *near, HcAirStates *s
       for (guint i = 0; i < n; i++)
         trial->t_c[i] = outside_c + (hottest_c - outside_c) * shares[share];
       if (share == 0 || states->n_states == 0)
-        settle_from (trial, N_EASED, states);
+        settle_from (trial, N_EASED * (1 + 8 * share), states);
     }
 }
