@@ -9,12 +9,14 @@
 #include "app/floor/floor-handle.h"
 
 #include "base/ids.h"
+#include "flock/own-standard.h"
 #include "plan/edit-corner.h"
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
 #include "plan/edit-pen.h"
 #include "plan/edit-wall.h"
 #include "plan/wall-places.h"
+#include "supply/rule-distances.h"
 
 #include <glib/gi18n.h>
 #include <math.h>
@@ -85,6 +87,14 @@ fittings_selected (HcFloor *self)
   return g_strv_builder_end (builder);
 }
 
+static HcSnapRules
+distances_asked (HcPlan *plan, HcBook *book)
+{
+  g_autoptr (HcStandard) standard = hc_plan_get_own_standard (plan, book);
+
+  return hc_standard_get_distances (standard, HC_LEVEL_GOOD);
+}
+
 /**
  * hc_floor_drag_new: (skip)
  * @self: the floor
@@ -101,6 +111,7 @@ hc_floor_drag_new (HcFloor *self, HcFloorItem *item, HcPoint from)
   drag->kind = kind_of (self, item);
   drag->start = hc_plan_ref (
       hc_document_get_settled_plan (hc_panel_get_document (HC_PANEL (self))));
+  drag->rules = distances_asked (drag->start, hc_panel_get_book (HC_PANEL (self)));
   drag->sight = self->sight;
   drag->from = drag->to = from;
   drag->id = item != NULL ? g_strdup (hc_floor_item_get_id (item)) : NULL;
@@ -127,7 +138,8 @@ static HcPlan *
 move_fittings (HcFloorDrag *drag, GError **error)
 {
   const char *const *ids = (const char *const *) drag->ids;
-  HcSnap snap = hc_snap_fittings (drag->start, ids, moved_by (drag), reach_mm (drag), NULL);
+  HcSnap snap = hc_snap_fittings (drag->start, ids, moved_by (drag), reach_mm (drag),
+                                  &drag->rules);
 
   drag->n_caught = snap.n_caught;
   memcpy (drag->caught, snap.caught, sizeof drag->caught);

@@ -43,6 +43,7 @@ struct _HcFloorDrag
 {
   HcDragKind kind;
   HcPlan *start;
+  HcSnapRules rules;
   HcSight sight;
   HcPoint from;
   HcPoint to;
