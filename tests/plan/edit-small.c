@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "plan/edit-flock.h"
+#include "plan/edit-building.h"
 #include "plan/edit-plan.h"
 #include "plan/edit-rules.h"
 #include "plan/edit-site.h"
@@ -159,6 +160,24 @@ test_buildings_go_when_empty (void)
   assert_refused (hc_plan_remove_building (lived_in, "byre", &error), &error);
 }
 
+static void
+test_a_building_comes_with_its_first_pen_and_goes_with_its_last (void)
+{
+  g_autoptr (HcPlan) plan = two_pens_new ();
+  g_autoptr (HcPlan) one = hc_plan_give_building (plan, "left", "byre", NULL);
+  g_autoptr (HcPlan) both = hc_plan_give_building (one, "right", "byre", NULL);
+  g_autoptr (HcPlan) moved = hc_plan_give_building (both, "left", "shed", NULL);
+  g_autoptr (HcPlan) left = hc_plan_give_building (moved, "right", "", NULL);
+  g_autoptr (GError) error = NULL;
+
+  g_assert_cmpuint (hc_plan_get (one)->buildings->len, ==, 1);
+  g_assert_cmpuint (hc_plan_get (both)->buildings->len, ==, 1);
+  g_assert_cmpuint (hc_plan_get (moved)->buildings->len, ==, 2);
+  g_assert_cmpuint (hc_plan_get (left)->buildings->len, ==, 1);
+  g_assert_nonnull (hc_parts_find (hc_plan_get (left)->buildings, "shed"));
+  assert_refused (hc_plan_give_building (plan, "no-such-pen", "byre", &error), &error);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -171,5 +190,7 @@ main (int argc, char **argv)
   g_test_add_func ("/edit-site/values", test_site);
   g_test_add_func ("/edit-plan/page", test_page);
   g_test_add_func ("/edit-plan/buildings", test_buildings_go_when_empty);
+  g_test_add_func ("/edit-plan/buildings/come-and-go-with-pens",
+                   test_a_building_comes_with_its_first_pen_and_goes_with_its_last);
   return g_test_run ();
 }

@@ -8,6 +8,7 @@
 
 #include "app/fields/open-at-choice.h"
 
+#include "base/ids.h"
 #include "words/house-words.h"
 
 #include <glib/gi18n.h>
@@ -130,6 +131,7 @@ add_book_entries (HcChoice *self, GtkStringList *names, HcBook *book, HcChoices 
                    hc_kind_get_name (hc_book_get_kind_at (book, i), 1));
       break;
     case HC_CHOICES_PEN:
+    case HC_CHOICES_BUILDING:
     case HC_CHOICES_NONE:
       break;
     }
@@ -153,25 +155,51 @@ hc_choice_offer_book (HcChoice *self, HcBook *book, HcChoices choices)
   gtk_drop_down_set_enable_search (self->list, choices == HC_CHOICES_BREED);
 }
 
-/**
- * hc_choice_offer_pens: (skip)
- * @self: a choice
- * @layout: the layout whose pens to offer
- */
-void
-hc_choice_offer_pens (HcChoice *self, HcLayout *layout)
+static void
+add_pens (HcChoice *self, GtkStringList *names, HcPlan *plan)
 {
-  HcParts *pens = hc_layout_get (layout)->pens;
-  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+  HcParts *pens = hc_layout_get (hc_plan_get_layout (plan))->pens;
 
-  g_ptr_array_set_size (self->ids, 0);
-  add_entry (self, names, "", _("None"));
   for (guint i = 0; i < pens->len; i++)
     {
       g_autofree char *name = hc_words_pen_name (pens->pdata[i]);
 
       add_entry (self, names, hc_part_get_id (pens->pdata[i]), name);
     }
+}
+
+static void
+add_buildings (HcChoice *self, GtkStringList *names, HcPlan *plan)
+{
+  HcParts *buildings = hc_plan_get (plan)->buildings;
+  g_autofree char *id = hc_id_new ();
+
+  for (guint i = 0; i < buildings->len; i++)
+    {
+      g_autofree char *name = hc_words_building_name (buildings->pdata[i]);
+
+      add_entry (self, names, hc_part_get_id (buildings->pdata[i]), name);
+    }
+  add_entry (self, names, id, _("New building"));
+}
+
+/**
+ * hc_choice_offer_plan: (skip)
+ * @self: a choice
+ * @plan: the plan
+ * @choices: pens or buildings of it; of buildings, also a new one
+ */
+void
+hc_choice_offer_plan (HcChoice *self, HcPlan *plan, HcChoices choices)
+{
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+
+  g_ptr_array_set_size (self->ids, 0);
+  add_entry (self, names, "", _("None"));
+  if (choices == HC_CHOICES_PEN)
+    add_pens (self, names, plan);
+  else
+    add_buildings (self, names, plan);
   offer (self, names);
 }
 

@@ -22,7 +22,7 @@ G_DECLARE_FINAL_TYPE (HcChoice, hc_choice, HC, CHOICE, GtkWidget)
 GtkWidget *hc_choice_new (void);
 void hc_choice_offer_words (HcChoice *self, const char *const *words);
 void hc_choice_offer_book (HcChoice *self, HcBook *book, HcChoices choices);
-void hc_choice_offer_pens (HcChoice *self, HcLayout *layout);
+void hc_choice_offer_plan (HcChoice *self, HcPlan *plan, HcChoices choices);
 void hc_choice_set_told (HcChoice *self, const char *told);
 void hc_choice_set_label (HcChoice *self, GtkWidget *label);
 void hc_choice_set_selected (HcChoice *self, guint selected);

@@ -9,6 +9,7 @@
 #include "app/properties/property-list.h"
 #include "app/properties/wall-list.h"
 
+#include "plan/edit-building.h"
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
 #include "plan/edit-pen.h"
@@ -23,6 +24,7 @@ struct _HcProperties
 
   GtkLabel *heading;
   HcPropertyList *fields;
+  HcPropertyList *building;
   HcWallList *walls;
 
   char *shown;
@@ -56,13 +58,64 @@ layout_of (HcProperties *self)
 }
 
 static HcPlan *
+set_pen (HcProperties *self, HcPlan *plan, const HcPenValues *values, GError **error)
+{
+  const HcPenValues *before
+      = hc_pen_get (hc_layout_get_pen (hc_plan_get_layout (plan), self->shown));
+
+  if (g_strcmp0 (before->building, values->building) != 0)
+    return hc_plan_give_building (plan, self->shown, values->building, error);
+  return hc_plan_set_pen (plan, self->shown, values, error);
+}
+
+static HcPlan *
 set_part (HcProperties *self, HcPlan *plan, gconstpointer values, GError **error)
 {
   if (self->klass == &hc_fitting_class)
     return hc_plan_set_fitting (plan, self->shown, values, error);
   if (self->klass == &hc_opening_class)
     return hc_plan_set_opening (plan, self->shown, values, error);
-  return hc_plan_set_pen (plan, self->shown, values, error);
+  return set_pen (self, plan, values, error);
+}
+
+/* Of the pen that is shown. */
+static HcBuilding *
+find_building (HcProperties *self, HcPlan *plan)
+{
+  HcPen *pen = self->klass == &hc_pen_class && self->shown != NULL
+                   ? hc_layout_get_pen (hc_plan_get_layout (plan), self->shown)
+                   : NULL;
+  const char *id = pen != NULL ? hc_pen_get (pen)->building : NULL;
+
+  return id != NULL ? hc_parts_find (hc_plan_get (plan)->buildings, id) : NULL;
+}
+
+static void
+building_entered (HcProperties *self, HcPropertyField *field)
+{
+  HcPlan *plan = hc_document_get_settled_plan (hc_panel_get_document (HC_PANEL (self)));
+  HcBuilding *before = find_building (self, plan);
+  g_autofree gpointer values = NULL;
+  g_autofree char *step = hc_property_list_get_step (field);
+  g_autoptr (HcBuilding) building = NULL;
+
+  if (before == NULL)
+    return;
+  values = hc_property_list_store (self->building, field, before);
+  building = hc_building_with (before, values);
+  hc_panel_apply (HC_PANEL (self), hc_plan_put_building (plan, building), NULL, step, NULL);
+}
+
+static void
+show_building (HcProperties *self)
+{
+  HcBuilding *building = find_building (self, hc_panel_get_plan (HC_PANEL (self)));
+
+  gtk_widget_set_visible (GTK_WIDGET (self->building), building != NULL);
+  if (building == NULL)
+    return;
+  hc_property_list_set_class (self->building, &hc_building_class, HC_PANEL (self));
+  hc_property_list_show (self->building, hc_building_get (building));
 }
 
 static void
@@ -107,6 +160,7 @@ show_values (HcProperties *self)
   heading = heading_for (self, part);
   gtk_label_set_text (self->heading, heading);
   hc_property_list_show (self->fields, hc_part_get_values (part));
+  show_building (self);
   hc_wall_list_show (self->walls, HC_PANEL (self), self->klass == &hc_pen_class ? part : NULL);
 }
 
@@ -173,7 +227,9 @@ hc_properties_class_init (HcPropertiesClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/properties.ui");
   gtk_widget_class_bind_template_child (widget_class, HcProperties, heading);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, fields);
+  gtk_widget_class_bind_template_child (widget_class, HcProperties, building);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, walls);
+  gtk_widget_class_bind_template_callback (widget_class, building_entered);
   gtk_widget_class_bind_template_callback (widget_class, field_entered);
 }
 

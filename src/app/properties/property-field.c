@@ -135,14 +135,14 @@ new_choice (HcPropertyField *self, HcBook *book)
 }
 
 /**
- * hc_property_field_offer_pens: (skip)
- * @self: the field of a pen's id
- * @layout: the layout whose pens there are to choose from
+ * hc_property_field_offer_plan: (skip)
+ * @self: the field of a pen's or a building's id
+ * @plan: the plan whose pens or buildings there are to choose from
  */
 void
-hc_property_field_offer_pens (HcPropertyField *self, HcLayout *layout)
+hc_property_field_offer_plan (HcPropertyField *self, HcPlan *plan)
 {
-  hc_choice_offer_pens (HC_CHOICE (self->editor), layout);
+  hc_choice_offer_plan (HC_CHOICE (self->editor), plan, self->property->choices);
 }
 
 static GtkWidget *

@@ -24,7 +24,7 @@ G_DECLARE_FINAL_TYPE (HcPropertyField, hc_property_field, HC, PROPERTY_FIELD, Gt
 HcPropertyField *hc_property_field_new (const HcProperty *property, const HcMember *member,
                                         HcBook *book);
 const HcProperty *hc_property_field_get_property_row (HcPropertyField *self);
-void hc_property_field_offer_pens (HcPropertyField *self, HcLayout *layout);
+void hc_property_field_offer_plan (HcPropertyField *self, HcPlan *plan);
 void hc_property_field_show (HcPropertyField *self, gconstpointer values, HcUnits units);
 void hc_property_field_store (HcPropertyField *self, gpointer values);
 

@@ -90,9 +90,8 @@ hc_property_list_show (HcPropertyList *self, gconstpointer values)
       const HcProperty *property = hc_property_field_get_property_row (field);
 
       gtk_widget_set_visible (child, property->suits == NULL || property->suits (values, book));
-      if (property->choices == HC_CHOICES_PEN)
-        hc_property_field_offer_pens (field,
-                                      hc_plan_get_layout (hc_panel_get_plan (self->panel)));
+      if (property->choices == HC_CHOICES_PEN || property->choices == HC_CHOICES_BUILDING)
+        hc_property_field_offer_plan (field, hc_panel_get_plan (self->panel));
       hc_property_field_show (field, values, hc_panel_get_units (self->panel));
     }
 }

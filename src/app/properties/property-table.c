@@ -157,6 +157,7 @@ static const char *const roofs[]
 static const HcProperty of_pens[] = {
   { "name", N_("Name"), NULL, NULL, HC_CHOICES_NONE },
   { "kind", N_("It is"), NULL, pen_kinds, HC_CHOICES_NONE },
+  { "building", N_("Part of"), NULL, NULL, HC_CHOICES_BUILDING },
   { "height_mm", N_("Height"), NULL, NULL, HC_CHOICES_NONE },
   { "ridge_mm", N_("Height of the ridge"), is_indoor, NULL, HC_CHOICES_NONE },
   { "roof", N_("Roof"), NULL, roofs, HC_CHOICES_NONE },
@@ -165,6 +166,13 @@ static const HcProperty of_pens[] = {
   { "bedding", N_("Bedding"), is_indoor, NULL, HC_CHOICES_BEDDING },
   { "bedding_mm", N_("Depth of bedding"), is_indoor, NULL, HC_CHOICES_NONE },
   { "apron_mm", N_("Width of dig guard"), NULL, NULL, HC_CHOICES_NONE },
+};
+
+static const char *const building_kinds[] = { N_("House"), N_("Ark"), NULL };
+
+static const HcProperty of_buildings[] = {
+  { "name", N_("Name of the building"), NULL, NULL, HC_CHOICES_NONE },
+  { "kind", N_("The building is"), NULL, building_kinds, HC_CHOICES_NONE },
 };
 
 static const HcProperty of_sites[] = {
@@ -202,6 +210,7 @@ static const struct
   { &hc_fitting_class, of_fittings, G_N_ELEMENTS (of_fittings) },
   { &hc_opening_class, of_openings, G_N_ELEMENTS (of_openings) },
   { &hc_pen_class, of_pens, G_N_ELEMENTS (of_pens) },
+  { &hc_building_class, of_buildings, G_N_ELEMENTS (of_buildings) },
   { &hc_site_class, of_sites, G_N_ELEMENTS (of_sites) },
   { &hc_batch_class, of_batches, G_N_ELEMENTS (of_batches) },
 };

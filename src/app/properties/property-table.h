@@ -30,6 +30,7 @@ typedef enum
   HC_CHOICES_BREED,
   HC_CHOICES_KIND,
   HC_CHOICES_PEN,
+  HC_CHOICES_BUILDING,
 } HcChoices;
 
 /**

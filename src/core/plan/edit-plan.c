@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Title, notes, the day a plan is judged on, and its buildings. */
+ * Title, notes and the day a plan is judged on. */
 #include "config.h"
 
 #include "plan/edit-plan.h"
@@ -74,55 +74,4 @@ hc_plan_copy_as (HcPlan *plan, const char *uid, const char *title)
       = title != NULL ? hc_plan_set_title (plan, title) : hc_plan_ref (plan);
 
   return hc_part_with_id (titled, uid);
-}
-
-/**
- * hc_plan_put_building:
- * @plan: a plan
- * @building: a building, new or in the place of the one with its id
- *
- * Returns: (transfer full): the changed plan, @plan when nothing changed
- */
-HcPlan *
-hc_plan_put_building (HcPlan *plan, HcBuilding *building)
-{
-  HcPlanValues values = *hc_plan_get (plan);
-  g_autoptr (HcParts) buildings = hc_parts_with (values.buildings, building);
-
-  values.buildings = buildings;
-  return hc_plan_with (plan, &values);
-}
-
-static gboolean
-has_pens (const HcLayout *layout, const char *building)
-{
-  HcParts *pens = hc_layout_get (layout)->pens;
-
-  for (guint i = 0; i < pens->len; i++)
-    if (g_strcmp0 (hc_pen_get (pens->pdata[i])->building, building) == 0)
-      return TRUE;
-  return FALSE;
-}
-
-/**
- * hc_plan_remove_building:
- * @plan: a plan
- * @id: id of a building
- * @error: set when pens are still part of it
- *
- * Returns: (transfer full): the changed plan, or %NULL and a %HC_ERROR_EDIT
- */
-HcPlan *
-hc_plan_remove_building (HcPlan *plan, const char *id, GError **error)
-{
-  HcPlanValues values = *hc_plan_get (plan);
-  g_autoptr (HcParts) buildings = NULL;
-
-  for (guint i = 0; i < values.variants->len; i++)
-    if (has_pens (values.variants->pdata[i], id))
-      return hc_edit_refuse (error, _("Pens are still part of this building. Remove them, or give "
-                                      "them to another building first."));
-  buildings = hc_parts_without (values.buildings, id);
-  values.buildings = buildings;
-  return hc_plan_with (plan, &values);
 }

@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Edits of the plan's own page: title, notes, day, buildings. */
+ * Edits of the plan's own page: title, notes, day. */
 #pragma once
 
 #include "plan/plan.h"
@@ -13,8 +13,5 @@ HcPlan *hc_plan_set_notes (HcPlan *plan, const char *notes) G_GNUC_WARN_UNUSED_R
 HcPlan *hc_plan_set_day (HcPlan *plan, guint32 as_of) G_GNUC_WARN_UNUSED_RESULT;
 HcPlan *hc_plan_copy_as (HcPlan *plan, const char *uid,
                          const char *title) G_GNUC_WARN_UNUSED_RESULT;
-HcPlan *hc_plan_put_building (HcPlan *plan, HcBuilding *building) G_GNUC_WARN_UNUSED_RESULT;
-HcPlan *hc_plan_remove_building (HcPlan *plan, const char *id,
-                                 GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

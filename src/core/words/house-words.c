@@ -57,6 +57,22 @@ hc_words_opening (const HcOpening *opening, HcUnits units)
 }
 
 /**
+ * hc_words_building_name:
+ * @building: a building
+ *
+ * Returns: (transfer full): its name, or a word for a building without one
+ */
+char *
+hc_words_building_name (const HcBuilding *building)
+{
+  const HcBuildingValues *values = hc_building_get (building);
+
+  if (values->name != NULL && *values->name != '\0')
+    return g_strdup (values->name);
+  return g_strdup (values->kind == HC_BUILDING_ARK ? _("Ark") : _("House"));
+}
+
+/**
  * hc_words_pen_name:
  * @pen: a pen
  *
