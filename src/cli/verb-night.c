@@ -84,8 +84,9 @@ make_chart (const HcHouseAirAsk *ask)
 {
   GString *text = g_string_new ("outside_c,open,inside_c,humidity,co2_ppm,ammonia_ppm,water_g_h,"
                                 "avoidable,cold\n");
-  g_autoptr (GArray) points = hc_night_chart (ask, ask->weather.t_c, ask->weather.t_c + CHART_SPAN_K,
-                                              HC_NIGHT_CHART_MOST);
+  double coldest_c = ask->weather.t_c;
+  g_autoptr (GArray) points
+      = hc_night_chart (ask, coldest_c, coldest_c + CHART_SPAN_K, HC_NIGHT_CHART_MOST);
 
   for (guint i = 0; i < points->len; i++)
     {

@@ -229,7 +229,8 @@ random_path (guint n_spaces)
   int space = g_test_rand_int_range (0, (int) n_spaces);
   int beyond = g_test_rand_int_range (-1, (int) n_spaces);
   HcAirPath path = hole (g_test_rand_double_range (1e-5, 1), g_test_rand_double_range (0, 3),
-                         g_test_rand_double_range (0.2, 0.65), g_test_rand_double_range (-0.7, 0.7));
+                         g_test_rand_double_range (0.2, 0.65),
+                         g_test_rand_double_range (-0.7, 0.7));
 
   path.space = space;
   path.beyond = beyond == space ? HC_AIR_OUTSIDE : beyond;

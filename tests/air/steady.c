@@ -258,7 +258,9 @@ make_undecided_house (AnyHouse *any)
                      .effective_m2 = 0.03,
                      .bottom_m = 3,
                      .pressure_coefficient = 0.5 };
-  HcAirSurface wall = { .beyond = HC_AIR_OUTSIDE, .area_m2 = 15, .u_w_m2k = 0.2, .film_m2k_w = 0.13 };
+  HcAirSurface wall = {
+    .beyond = HC_AIR_OUTSIDE, .area_m2 = 15, .u_w_m2k = 0.2, .film_m2k_w = 0.13
+  };
 
   any->herds[0] = (Herd){ 180, 1e-5 };
   any->paths[0] = low;

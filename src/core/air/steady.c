@@ -48,7 +48,8 @@ hc_air_find_hottest_c (HcAirTrial *trial)
   for (guint i = 0; i < house->n_surfaces; i++)
     if (house->surfaces[i].beyond == HC_AIR_OUTSIDE)
       loss_w_k += house->surfaces[i].u_w_m2k * house->surfaces[i].area_m2;
-  return house->outside.t_c + CLAMP (watts / MAX (loss_w_k, 1e-3) * 1.01 + 0.01, 0.01, HOTTEST_RISE_K);
+  return house->outside.t_c
+         + CLAMP (watts / MAX (loss_w_k, 1e-3) * 1.01 + 0.01, 0.01, HOTTEST_RISE_K);
 }
 
 static gboolean
