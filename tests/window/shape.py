@@ -144,4 +144,24 @@ def choose_materials():
         equal(pen.get(member) != before, True, f'another {member} than {before}')
 
 
+@case('by keys a pen becomes part of a new building, which is given a name')
+def found_building():
+    window = open_plan(plans.two_pens())
+    open_floor(window).tab_to('House*')
+    keys('Return')
+    fields = window.part('HcProperties')
+    choice = fields.find('Part of', 'combo box')
+    choice.find(role='push button').reach()
+    keys('space')
+    wait(lambda: choice.find(role='list').look_for(role='list item'), 'the buildings are listed')
+    keys('End', 'Return')
+    choice.is_gone(role='list item')
+    fields.find('Name of the building', 'text').reach()
+    write_over('The byre')
+    plan = window.saved()
+    building = part(plan, 'pens', 'house')['building']
+    equal([(b['id'], b['name']) for b in plan['buildings']], [(building, 'The byre')],
+          'the building of the pen')
+
+
 run()

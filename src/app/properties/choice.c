@@ -22,6 +22,7 @@ struct _HcChoice
   GtkDropDown *list;
   GPtrArray *ids;
   gboolean showing;
+  guint telling;
 };
 
 G_DEFINE_FINAL_TYPE (HcChoice, hc_choice, GTK_TYPE_WIDGET)
@@ -261,11 +262,20 @@ hc_choice_get_id (HcChoice *self)
   return selected < self->ids->len ? self->ids->pdata[selected] : "";
 }
 
+static gboolean
+tell_entered (gpointer self)
+{
+  HC_CHOICE (self)->telling = 0;
+  g_signal_emit (self, signals[ENTERED], 0);
+  return G_SOURCE_REMOVE;
+}
+
+/* Told once the list has closed: what is entered may change what it offers. */
 static void
 selected (HcChoice *self)
 {
-  if (!self->showing)
-    g_signal_emit (self, signals[ENTERED], 0);
+  if (!self->showing && self->telling == 0)
+    self->telling = g_idle_add_full (G_PRIORITY_DEFAULT, tell_entered, self, NULL);
 }
 
 static void
@@ -273,6 +283,7 @@ hc_choice_dispose (GObject *object)
 {
   HcChoice *self = HC_CHOICE (object);
 
+  g_clear_handle_id (&self->telling, g_source_remove);
   if (self->list != NULL)
     gtk_widget_unparent (GTK_WIDGET (self->list));
   self->list = NULL;

@@ -157,7 +157,6 @@ static const char *const roofs[]
 static const HcProperty of_pens[] = {
   { "name", N_("Name"), NULL, NULL, HC_CHOICES_NONE },
   { "kind", N_("It is"), NULL, pen_kinds, HC_CHOICES_NONE },
-  { "building", N_("Part of"), NULL, NULL, HC_CHOICES_BUILDING },
   { "height_mm", N_("Height"), NULL, NULL, HC_CHOICES_NONE },
   { "ridge_mm", N_("Height of the ridge"), is_indoor, NULL, HC_CHOICES_NONE },
   { "roof", N_("Roof"), NULL, roofs, HC_CHOICES_NONE },
@@ -166,6 +165,7 @@ static const HcProperty of_pens[] = {
   { "bedding", N_("Bedding"), is_indoor, NULL, HC_CHOICES_BEDDING },
   { "bedding_mm", N_("Depth of bedding"), is_indoor, NULL, HC_CHOICES_NONE },
   { "apron_mm", N_("Width of dig guard"), NULL, NULL, HC_CHOICES_NONE },
+  { "building", N_("Part of"), NULL, NULL, HC_CHOICES_BUILDING },
 };
 
 static const char *const building_kinds[] = { N_("House"), N_("Ark"), NULL };
