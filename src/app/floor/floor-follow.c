@@ -49,10 +49,12 @@ storey_of (const HcFittingValues *fitting)
     }
 }
 
+/* @same_ground: pens, walls and openings are where they were, and as they were. */
 typedef struct
 {
   HcFloor *floor;
   GHashTable *seen;
+  gboolean same_ground;
 } Following;
 
 static void
@@ -84,12 +86,25 @@ item_for (Following *following, HcItemKind kind, gpointer part, HcItemDraw draw,
 }
 
 static void
-tell_fitting (HcFloor *self, HcFloorItem *item, HcFitting *fitting)
+tell_item (HcFloor *self, HcFloorItem *item)
 {
   HcUnits units = hc_panel_get_units (HC_PANEL (self));
-  g_autofree char *label = hc_words_fitting (fitting, units);
-  g_autofree char *place = hc_words_fitting_place (self->layout, fitting, units);
+  gpointer part = hc_floor_item_get_part (item);
+  g_autofree char *label = NULL;
+  g_autofree char *place = NULL;
 
+  switch (hc_floor_item_get_kind (item))
+    {
+    case HC_ITEM_FITTING:
+      label = hc_words_fitting (part, units);
+      place = hc_words_fitting_place (self->layout, part, units);
+      break;
+    case HC_ITEM_OPENING:
+      label = hc_words_opening (part, units);
+      break;
+    default:
+      label = hc_words_pen (self->layout, part, units);
+    }
   hc_floor_item_tell (item, label, place);
 }
 
@@ -105,7 +120,7 @@ follow_fitting (Following *following, HcFitting *fitting)
   if (!hc_floor_item_set_part (item, fitting))
     return;
   hc_floor_item_set_frame (item, &frame);
-  tell_fitting (following->floor, item, fitting);
+  tell_item (following->floor, item);
 }
 
 static void
@@ -140,7 +155,6 @@ follow_opening (Following *following, HcOpening *opening)
   HcFloorItem *item;
   HcItemFrame frame;
   HcWallFaces faces;
-  g_autofree char *label = NULL;
 
   if (wall == NULL || !hc_wall_faces (self->layout, wall, &faces))
     return;
@@ -148,8 +162,7 @@ follow_opening (Following *following, HcOpening *opening)
   frame = opening_frame (&faces, values);
   hc_floor_item_set_part (item, opening);
   hc_floor_item_set_frame (item, &frame);
-  label = hc_words_opening (opening, hc_panel_get_units (HC_PANEL (self)));
-  hc_floor_item_tell (item, label, NULL);
+  tell_item (self, item);
 }
 
 static void
@@ -161,11 +174,22 @@ follow_pen (Following *following, HcPen *pen)
   g_autoptr (GArray) ring = hc_layout_get_pen_ring (self->layout, pen);
   HcBox box = hc_box_around ((const HcPoint *) ring->data, ring->len);
   HcItemFrame frame = { hc_box_centre (box), 0, MAX (box.width_mm, 1), MAX (box.depth_mm, 1) };
-  g_autofree char *label = hc_words_pen (self->layout, pen, hc_panel_get_units (HC_PANEL (self)));
 
   hc_floor_item_set_part (item, pen);
   hc_floor_item_set_frame (item, &frame);
-  hc_floor_item_tell (item, label, NULL);
+  tell_item (self, item);
+}
+
+/* An item that stays as it is, but for the part it stands for. */
+static void
+keep_item (Following *following, gpointer part)
+{
+  HcFloorItem *item = g_hash_table_lookup (following->floor->items, hc_part_get_id (part));
+
+  if (item == NULL)
+    return;
+  hc_floor_item_keep_part (item, part);
+  g_hash_table_add (following->seen, (gpointer) hc_floor_item_get_id (item));
 }
 
 static gboolean
@@ -208,22 +232,34 @@ same_ground (HcLayout *before, HcLayout *now)
 }
 
 static void
-follow_layout (HcFloor *self)
+follow_openings (Following *following, HcParts *openings)
+{
+  for (guint i = 0; i < openings->len; i++)
+    if (following->same_ground)
+      keep_item (following, openings->pdata[i]);
+    else
+      follow_opening (following, openings->pdata[i]);
+}
+
+static void
+follow_layout (HcFloor *self, gboolean same_ground)
 {
   const HcLayoutValues *layout = hc_layout_get (self->layout);
   g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
-  Following following = { self, seen };
+  Following following = { self, seen, same_ground };
 
   for (guint i = 0; i < layout->pens->len; i++)
     {
       HcPen *pen = layout->pens->pdata[i];
 
-      follow_pen (&following, pen);
+      if (same_ground)
+        keep_item (&following, pen);
+      else
+        follow_pen (&following, pen);
       follow_fittings (&following, hc_pen_get (pen)->fittings);
     }
   follow_fittings (&following, layout->loose);
-  for (guint i = 0; i < layout->openings->len; i++)
-    follow_opening (&following, layout->openings->pdata[i]);
+  follow_openings (&following, layout->openings);
   g_hash_table_foreach_remove (self->items, is_gone, seen);
 }
 
@@ -243,8 +279,7 @@ follow_units (HcFloor *self)
   gtk_widget_queue_draw (self->marks);
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, NULL, &item))
-    if (hc_floor_item_get_kind (item) == HC_ITEM_FITTING)
-      tell_fitting (self, item, hc_floor_item_get_part (item));
+    tell_item (self, item);
 }
 
 /**
@@ -259,17 +294,19 @@ hc_floor_follow_plan (HcFloor *self)
 {
   HcLayout *layout = hc_plan_get_layout (hc_panel_get_plan (HC_PANEL (self)));
   g_autoptr (HcLayout) before = g_steal_pointer (&self->layout);
+  gboolean is_same_ground;
 
   self->layout = hc_layout_ref (layout);
   follow_units (self);
   if (before == layout)
     return;
-  if (!same_ground (before, layout))
+  is_same_ground = same_ground (before, layout);
+  if (!is_same_ground)
     {
       gtk_widget_queue_draw (self->ground);
       gtk_widget_queue_draw (self->words);
     }
-  follow_layout (self);
+  follow_layout (self, is_same_ground);
   hc_floor_follow_handles (self);
   gtk_widget_queue_draw (self->marks);
   gtk_widget_queue_allocate (GTK_WIDGET (self));

@@ -28,6 +28,8 @@ struct _HcFloorItem
   HcLevel level;
   char *place;
   gboolean selected;
+  GskTransform *way;
+  HcSight way_sight;
 };
 
 G_DEFINE_FINAL_TYPE (HcFloorItem, hc_floor_item, GTK_TYPE_WIDGET)
@@ -80,6 +82,19 @@ hc_floor_item_set_part (HcFloorItem *self, gpointer part)
   return TRUE;
 }
 
+/**
+ * hc_floor_item_keep_part:
+ * @self: an item
+ * @part: the part of the plan it shows now, which looks as the one before did
+ */
+void
+hc_floor_item_keep_part (HcFloorItem *self, gpointer part)
+{
+  hc_part_ref (part);
+  g_clear_pointer (&self->part, hc_part_unref);
+  self->part = part;
+}
+
 const HcItemFrame *
 hc_floor_item_get_frame (HcFloorItem *self)
 {
@@ -106,19 +121,35 @@ hc_floor_item_move (HcFloorItem *self, const HcItemFrame *frame)
   if (frame->width_mm != self->frame.width_mm || frame->depth_mm != self->frame.depth_mm)
     gtk_widget_queue_draw (GTK_WIDGET (self));
   self->frame = *frame;
+  g_clear_pointer (&self->way, gsk_transform_unref);
 }
 
 static GskTransform *
-transform_of (HcFloorItem *self, double width_px, double depth_px)
+make_way (HcFloorItem *self, double width_px, double depth_px)
 {
   double x, y;
   GskTransform *transform;
 
-  hc_sight_to_px (hc_floor_get_sight (self->floor), self->frame.centre, &x, &y);
+  hc_sight_to_px (&self->way_sight, self->frame.centre, &x, &y);
   transform = gsk_transform_translate (NULL, &GRAPHENE_POINT_INIT ((float) x, (float) y));
   transform = gsk_transform_rotate (transform, (float) self->frame.turn_deg);
   return gsk_transform_translate (
       transform, &GRAPHENE_POINT_INIT ((float) (-width_px / 2), (float) (-depth_px / 2)));
+}
+
+/* The way to where it is, the same one as long as neither it nor the sight moves:
+ * GTK tells by that what stays where it was. */
+static GskTransform *
+get_way (HcFloorItem *self, double width_px, double depth_px)
+{
+  const HcSight *sight = hc_floor_get_sight (self->floor);
+
+  if (self->way != NULL && !hc_sight_equal (&self->way_sight, sight))
+    g_clear_pointer (&self->way, gsk_transform_unref);
+  self->way_sight = *sight;
+  if (self->way == NULL)
+    self->way = make_way (self, width_px, depth_px);
+  return gsk_transform_ref (self->way);
 }
 
 /**
@@ -137,7 +168,7 @@ hc_floor_item_place (HcFloorItem *self)
 
   gtk_widget_measure (GTK_WIDGET (self), GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL,
                       NULL);
-  gtk_widget_allocate (GTK_WIDGET (self), width, depth, -1, transform_of (self, width, depth));
+  gtk_widget_allocate (GTK_WIDGET (self), width, depth, -1, get_way (self, width, depth));
 }
 
 gboolean
@@ -256,6 +287,7 @@ hc_floor_item_finalize (GObject *object)
   HcFloorItem *self = HC_FLOOR_ITEM (object);
 
   g_clear_pointer (&self->part, hc_part_unref);
+  g_clear_pointer (&self->way, gsk_transform_unref);
   g_free (self->id);
   g_free (self->place);
   G_OBJECT_CLASS (hc_floor_item_parent_class)->finalize (object);

@@ -52,6 +52,7 @@ const char *hc_floor_item_get_id (HcFloorItem *self);
 guint hc_floor_item_get_number (HcFloorItem *self);
 void hc_floor_item_set_number (HcFloorItem *self, guint number);
 gpointer hc_floor_item_get_part (HcFloorItem *self);
+void hc_floor_item_keep_part (HcFloorItem *self, gpointer part);
 gboolean hc_floor_item_set_part (HcFloorItem *self, gpointer part);
 const HcItemFrame *hc_floor_item_get_frame (HcFloorItem *self);
 void hc_floor_item_set_frame (HcFloorItem *self, const HcItemFrame *frame);
