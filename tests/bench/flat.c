@@ -6,8 +6,8 @@
 #include "config.h"
 
 #include "app/application.h"
-#include "app/window/window.h"
 #include "bench.h"
+#include "bench-window.h"
 #include "memory.h"
 #include "plan/edit-fitting.h"
 
@@ -25,14 +25,6 @@ typedef struct
   char *id;
   guint n_drags;
 } Drags;
-
-static char *
-id_of_first_fitting (HcPlan *plan)
-{
-  HcPen *pen = hc_layout_get (hc_plan_get_layout (plan))->pens->pdata[0];
-
-  return g_strdup (hc_fitting_get_id (hc_pen_get (pen)->fittings->pdata[0]));
-}
 
 static void
 drag_once (Drags *drags)
@@ -56,18 +48,6 @@ frame_begins (GdkFrameClock *clock, Drags *drags)
     drag_once (drags);
 }
 
-static HcWindow *
-open_window (GApplication *application, HcDocument *document)
-{
-  GtkWindow *window;
-
-  g_application_register (application, NULL, NULL);
-  g_application_activate (application);
-  window = gtk_application_get_active_window (GTK_APPLICATION (application));
-  hc_window_take_document (HC_WINDOW (window), document);
-  return HC_WINDOW (window);
-}
-
 static double
 drag_until (Drags *drags, guint n_drags)
 {
@@ -82,11 +62,11 @@ main (void)
   g_autoptr (GApplication) application = G_APPLICATION (hc_application_new ());
   g_autoptr (HcPlan) plan = bench_demo_plan ();
   g_autoptr (HcDocument) document = hc_document_new (plan);
-  Drags drags = { .start = plan, .id = id_of_first_fitting (plan) };
+  Drags drags = { .start = plan, .id = bench_first_fitting (plan) };
   GdkFrameClock *clock;
   double before_mb;
 
-  drags.window = open_window (application, document);
+  drags.window = bench_open_window (application, document);
   clock = gtk_widget_get_frame_clock (GTK_WIDGET (drags.window));
   g_signal_connect (clock, "before-paint", G_CALLBACK (frame_begins), &drags);
   gdk_frame_clock_begin_updating (clock);

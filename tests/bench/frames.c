@@ -6,8 +6,8 @@
 #include "config.h"
 
 #include "app/application.h"
-#include "app/window/window.h"
 #include "bench.h"
+#include "bench-window.h"
 #include "plan/edit-fitting.h"
 #include "yardstick.h"
 
@@ -27,14 +27,6 @@ typedef struct
   double times_ms[N_FRAMES];
   guint n_frames;
 } Drag;
-
-static char *
-id_of_first_fitting (HcPlan *plan)
-{
-  HcPen *pen = hc_layout_get (hc_plan_get_layout (plan))->pens->pdata[0];
-
-  return g_strdup (hc_fitting_get_id (hc_pen_get (pen)->fittings->pdata[0]));
-}
 
 static void
 frame_begins (GdkFrameClock *clock, Drag *drag)
@@ -70,26 +62,14 @@ frame_ends (GdkFrameClock *clock, Drag *drag)
   drag->n_frames++;
 }
 
-static HcWindow *
-open_window (GApplication *application, HcDocument *document)
-{
-  GtkWindow *window;
-
-  g_application_register (application, NULL, NULL);
-  g_application_activate (application);
-  window = gtk_application_get_active_window (GTK_APPLICATION (application));
-  hc_window_take_document (HC_WINDOW (window), document);
-  return HC_WINDOW (window);
-}
-
 int
 main (void)
 {
   g_autoptr (GApplication) application = G_APPLICATION (hc_application_new ());
   g_autoptr (HcPlan) plan = bench_plan (N_PENS, N_FITTINGS);
   g_autoptr (HcDocument) document = hc_document_new (plan);
-  Drag drag = { .document = document, .id = id_of_first_fitting (plan) };
-  HcWindow *window = open_window (application, document);
+  Drag drag = { .document = document, .id = bench_first_fitting (plan) };
+  HcWindow *window = bench_open_window (application, document);
   GdkFrameClock *clock = gtk_widget_get_frame_clock (GTK_WIDGET (window));
 
   g_signal_connect (clock, "before-paint", G_CALLBACK (frame_begins), &drag);

@@ -43,24 +43,6 @@ split (HcPlan *plan, const char *pen, HcPoint one, HcPoint other, char **ids, GE
                             error);
 }
 
-static void
-assert_sound (HcPlan *plan)
-{
-  g_autoptr (GError) error = NULL;
-
-  hc_plan_is_sound (plan, &error);
-  g_assert_no_error (error);
-}
-
-static HcPoint
-place_of (HcPlan *plan, const char *opening)
-{
-  const HcOpeningValues *values = opening_in (plan, opening);
-
-  return hc_point_rounded (
-      hc_layout_get_place_in_wall (layout_of (plan), values->wall, values->along_mm));
-}
-
 /* From any place on the upper wall to any on the lower, the door and the pop
  * hole of which stay where they are. */
 static void

@@ -33,15 +33,6 @@ newest (HcPlan *plan)
 }
 
 static void
-assert_sound (HcPlan *plan)
-{
-  g_autoptr (GError) error = NULL;
-
-  hc_plan_is_sound (plan, &error);
-  g_assert_no_error (error);
-}
-
-static void
 test_alone (void)
 {
   g_autoptr (HcPlan) plan = two_pens_new ();

@@ -24,24 +24,6 @@ corner_in (HcPlan *plan, const char *id)
 }
 
 static void
-assert_sound (HcPlan *plan)
-{
-  g_autoptr (GError) error = NULL;
-
-  hc_plan_is_sound (plan, &error);
-  g_assert_no_error (error);
-}
-
-static HcPoint
-place_of (HcPlan *plan, const char *opening)
-{
-  const HcOpeningValues *values = opening_in (plan, opening);
-
-  return hc_point_rounded (
-      hc_layout_get_place_in_wall (hc_plan_get_layout (plan), values->wall, values->along_mm));
-}
-
-static void
 test_all_in_line_moves (void)
 {
   g_autoptr (HcPlan) plan = two_pens_new ();

@@ -7,6 +7,8 @@
 #include "two-pens.h"
 
 #include "base/error.h"
+#include "plan/soundness.h"
+#include "plan/wall-places.h"
 
 static void
 add_corner (HcParts *corners, const char *id, double x_mm, double y_mm)
@@ -148,6 +150,25 @@ home_of_fitting (HcPlan *plan, const char *id)
 
   g_assert_nonnull (hc_layout_get_fitting (hc_plan_get_layout (plan), id, &pen));
   return pen != NULL ? hc_pen_get_id (pen) : "";
+}
+
+/* Where the middle of an opening is in the plan. */
+HcPoint
+place_of (HcPlan *plan, const char *opening)
+{
+  const HcOpeningValues *values = opening_in (plan, opening);
+
+  return hc_point_rounded (
+      hc_layout_get_place_in_wall (hc_plan_get_layout (plan), values->wall, values->along_mm));
+}
+
+void
+assert_sound (HcPlan *plan)
+{
+  g_autoptr (GError) error = NULL;
+
+  hc_plan_is_sound (plan, &error);
+  g_assert_no_error (error);
 }
 
 /* An edit says no with a sentence: no small letter first, a full stop last. */

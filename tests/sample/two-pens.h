@@ -23,4 +23,6 @@ HcOpening *sample_opening (const char *id, const char *wall, double along_mm, do
 const HcFittingValues *fitting_in (HcPlan *plan, const char *id);
 const HcOpeningValues *opening_in (HcPlan *plan, const char *id);
 const char *home_of_fitting (HcPlan *plan, const char *id);
+HcPoint place_of (HcPlan *plan, const char *opening);
+void assert_sound (HcPlan *plan);
 void assert_refused (HcPlan *plan, GError **error);
