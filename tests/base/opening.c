@@ -120,24 +120,127 @@ random_fitting (void)
 
 #define N_FITTINGS 12
 
+#define ROOM_WIDTH_MM 6000
+#define ROOM_DEPTH_MM 4000
+
+/* A room crammed with round and skew things that lie on each other and in walls. */
+typedef struct
+{
+  HcShape *room;
+  HcShape *fittings[N_FITTINGS];
+} Crammed;
+
+static void
+crammed_init (Crammed *crammed)
+{
+  crammed->room = box (0, 0, ROOM_WIDTH_MM, ROOM_DEPTH_MM);
+  for (guint i = 0; i < N_FITTINGS; i++)
+    crammed->fittings[i] = random_fitting ();
+}
+
+static void
+crammed_clear (Crammed *crammed)
+{
+  hc_shape_unref (crammed->room);
+  for (guint i = 0; i < N_FITTINGS; i++)
+    hc_shape_unref (crammed->fittings[i]);
+}
+
+static HcShape *
+crammed_floor (const Crammed *crammed,
+               double width_mm)
+{
+  return hc_shape_free_floor (crammed->room, crammed->fittings, N_FITTINGS, width_mm);
+}
+
 static void
 the_floor_lies_in_the_room_and_beside_the_fittings (void)
 {
   for (guint round = 0; round < 300; round++)
     {
-      g_autoptr (HcShape) room = box (0, 0, 6000, 4000);
+      Crammed crammed;
       g_autoptr (HcShape) all = NULL;
       g_autoptr (HcShape) floor = NULL;
-      HcShape *fittings[N_FITTINGS];
 
-      for (guint i = 0; i < N_FITTINGS; i++)
-        fittings[i] = random_fitting ();
-      all = hc_shape_union (fittings, N_FITTINGS);
-      floor = hc_shape_free_floor (room, fittings, N_FITTINGS, 300);
-      g_assert_true (hc_shape_is_empty (floor) || hc_shape_contains (room, floor));
+      crammed_init (&crammed);
+      all = hc_shape_union (crammed.fittings, N_FITTINGS);
+      floor = crammed_floor (&crammed, g_test_rand_double_range (0, 700));
+      g_assert_true (hc_shape_is_empty (floor) || hc_shape_contains (crammed.room, floor));
       g_assert_cmpfloat (hc_shape_get_overlap_mm2 (floor, all), <, 60);
-      for (guint i = 0; i < N_FITTINGS; i++)
-        hc_shape_unref (fittings[i]);
+      crammed_clear (&crammed);
+    }
+}
+
+/* How a plan is laid on the sheet. */
+typedef struct
+{
+  double turn_deg;
+  HcPoint move;
+  gboolean is_mirrored;
+} Lie;
+
+static HcShape *
+lay (HcShape *shape,
+     Lie lie)
+{
+  guint n;
+  const HcPoint *ring = hc_shape_get_ring (shape, 0, 0, &n);
+  g_autofree HcPoint *corners = g_new (HcPoint, n);
+  g_autoptr (HcShape) laid = NULL;
+
+  for (guint i = 0; i < n; i++)
+    corners[i] = hc_point (lie.is_mirrored ? -ring[i].x_mm : ring[i].x_mm, ring[i].y_mm);
+  laid = hc_shape_new_polygon (corners, n);
+  return hc_shape_turn_and_move (laid, lie.turn_deg, lie.move);
+}
+
+static void
+crammed_lay (Crammed *laid,
+             const Crammed *crammed,
+             Lie lie)
+{
+  laid->room = lay (crammed->room, lie);
+  for (guint i = 0; i < N_FITTINGS; i++)
+    laid->fittings[i] = lay (crammed->fittings[i], lie);
+}
+
+/* Corners are rounded to 0.001 mm, so a bird this much wider or narrower may find
+ * a gap open or shut that the bird itself does not. */
+#define ROUNDED_WIDTH_MM 0.005
+
+/* A millionth of the room, and as much for what the rounded width changes. */
+#define ROUNDED_FLOOR_MM2 (2e-6 * ROOM_WIDTH_MM * ROOM_DEPTH_MM)
+
+static void
+assert_same_floor (const Crammed *one,
+                   const Crammed *other,
+                   double width_mm)
+{
+  g_autoptr (HcShape) floor = crammed_floor (one, width_mm);
+  g_autoptr (HcShape) for_narrower = crammed_floor (other, width_mm - ROUNDED_WIDTH_MM);
+  g_autoptr (HcShape) for_wider = crammed_floor (other, width_mm + ROUNDED_WIDTH_MM);
+
+  g_assert_cmpfloat (hc_shape_get_area_mm2 (floor), <=,
+                     hc_shape_get_area_mm2 (for_narrower) + ROUNDED_FLOOR_MM2);
+  g_assert_cmpfloat (hc_shape_get_area_mm2 (floor), >=,
+                     hc_shape_get_area_mm2 (for_wider) - ROUNDED_FLOOR_MM2);
+}
+
+static void
+turned_mirrored_and_moved_rooms_have_the_same_floor (void)
+{
+  for (guint round = 0; round < 300; round++)
+    {
+      Lie lie = { g_test_rand_double_range (0, 360),
+                  { g_test_rand_double_range (-1e5, 1e5), g_test_rand_double_range (-1e5, 1e5) },
+                  g_test_rand_bit () };
+      Crammed crammed, laid;
+
+      crammed_init (&crammed);
+      crammed_lay (&laid, &crammed, lie);
+      assert_same_floor (&crammed, &laid, g_test_rand_double_range (100, 700));
+      crammed_clear (&crammed);
+      crammed_clear (&laid);
     }
 }
 
@@ -199,6 +302,53 @@ long_wedges_are_left_out (void)
   g_assert_cmpfloat (hc_shape_get_area_mm2 (floor), >, 0);
 }
 
+static HcShape *
+random_oddity (void)
+{
+  double x_mm = 100 * g_test_rand_int_range (-10, 30), y_mm = 100 * g_test_rand_int_range (-10, 30);
+
+  switch (g_test_rand_int_range (0, 6))
+    {
+    case 0: /* a sliver */
+      return hc_shape_new_rectangle (hc_point (x_mm, y_mm), 3000, 0.002,
+                                     g_test_rand_double_range (0, 180));
+    case 1: /* nothing */
+      return box (x_mm, y_mm, 0, 0);
+    case 2: /* out of the house */
+      return box (x_mm + 10000, y_mm, 500, 500);
+    case 3: /* larger than the room */
+      return box (x_mm - 200, -500, 400, 4000);
+    case 4: /* a crumb */
+      return box (x_mm, y_mm, 0.001, 0.001);
+    default: /* touches others and walls */
+      return box (x_mm, y_mm, 100 * g_test_rand_int_range (1, 9), 300);
+    }
+}
+
+static void
+odd_rooms_have_a_sound_floor (void)
+{
+  for (guint round = 0; round < 500; round++)
+    {
+      g_autoptr (HcShape) room = box (0, 0, 2000, g_test_rand_bit () ? 2000 : 0.001);
+      HcShape *oddities[N_FITTINGS];
+
+      for (guint i = 0; i < N_FITTINGS; i++)
+        oddities[i] = random_oddity ();
+      for (double width_mm = 0; width_mm < 1000; width_mm += 300)
+        {
+          g_autoptr (HcShape) floor
+              = hc_shape_free_floor (room, oddities, N_FITTINGS, width_mm);
+          double area_mm2 = hc_shape_get_area_mm2 (floor);
+
+          g_assert_cmpfloat (area_mm2, >=, 0);
+          g_assert_cmpfloat (area_mm2, <=, hc_shape_get_area_mm2 (room));
+        }
+      for (guint i = 0; i < N_FITTINGS; i++)
+        hc_shape_unref (oddities[i]);
+    }
+}
+
 int
 main (int argc,
       char **argv)
@@ -211,6 +361,8 @@ main (int argc,
   g_test_add_func ("/opening/post", a_post_in_the_corner_is_not_covered);
   g_test_add_func ("/opening/all-widths", nothing_is_opened_when_all_widths_count);
   g_test_add_func ("/opening/beside-fittings", the_floor_lies_in_the_room_and_beside_the_fittings);
+  g_test_add_func ("/opening/laid-otherwise", turned_mirrored_and_moved_rooms_have_the_same_floor);
+  g_test_add_func ("/opening/odd-rooms", odd_rooms_have_a_sound_floor);
   g_test_add_func ("/opening/monotone", wider_birds_and_more_boxes_leave_no_more_floor);
   g_test_add_func ("/opening/free-standing", free_standing_things_leave_the_same_floor);
   g_test_add_func ("/opening/wedge", long_wedges_are_left_out);

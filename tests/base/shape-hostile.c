@@ -46,7 +46,6 @@ tangled_rings_never_crash (void)
       assert_sound (hc_shape_union (both, 2));
       assert_sound (hc_shape_difference (a, b));
       assert_sound (hc_shape_intersection (a, b));
-      assert_sound (hc_shape_grow (a, g_test_rand_double_range (-100, 100)));
       assert_sound (hc_shape_opening (a, g_test_rand_double_range (0, 300)));
       assert_sound (hc_shape_free_floor (a, &b, 1, 150));
       g_assert_cmpfloat (hc_stretches_total_mm (stretches), <=, 752);
@@ -72,9 +71,6 @@ growing_out_of_all_bounds_is_survived (void)
 {
   g_autoptr (HcShape) room = hc_shape_new_box ((HcBox){ 0, 0, 1000, 1000 });
 
-  assert_sound (hc_shape_grow (room, -1e9));
-  assert_sound (hc_shape_grow (room, 1e9));
-  assert_sound (hc_shape_grow (room, NAN));
   assert_sound (hc_shape_opening (room, INFINITY));
   assert_sound (hc_shape_opening (room, NAN));
 }

@@ -61,15 +61,6 @@ random_turn (void)
                             : g_test_rand_int_range (0, 360);
 }
 
-/* What stands on the floor stands along the walls: askew, slivers of floor
- * come and go with the last digit. */
-static double
-random_turn_of (HcFittingKind kind, double base_mm)
-{
-  return kind == HC_FITTING_ROOST || base_mm >= 600 ? random_turn ()
-                                                    : 90.0 * g_test_rand_int_range (0, 4);
-}
-
 static void
 fill_at_random (Sample *sample)
 {
@@ -87,7 +78,7 @@ fill_at_random (Sample *sample)
       values->form = things[which].form;
       values->height_mm = things[which].height_mm;
       values->base_mm = things[which].base_mm;
-      values->turn_deg = random_turn_of (things[which].kind, things[which].base_mm);
+      values->turn_deg = random_turn ();
       values->bars = things[which].kind == HC_FITTING_ROOST ? g_test_rand_int_range (1, 4) : 1;
       values->bar_width_mm = 90;
       values->columns = 3;

@@ -44,23 +44,6 @@ stands_off_walls (HcShape *outline,
   return hc_shape_contains (outline, shape);
 }
 
-static gboolean
-touches_any (HcShape *const *footprints,
-             const GArray *near,
-             guint footprint)
-{
-  HcBox own = hc_shape_get_bounds (footprints[footprint]);
-
-  for (guint i = 0; i < near->len; i++)
-    {
-      guint other = g_array_index (near, guint, i);
-
-      if (other != footprint && hc_box_touches (own, hc_shape_get_bounds (footprints[other])))
-        return TRUE;
-    }
-  return FALSE;
-}
-
 static HcNearby *
 lay_out (HcShape *const *footprints,
          guint n_footprints)
@@ -80,8 +63,7 @@ lay_out (HcShape *const *footprints,
  * @reach_mm: how far an edge or corner moves when the floor is made narrower
  * @free_standing: (element-type HcShape): receives those whose reach meets no
  *   other's and no wall's
- * @alone: (element-type HcShape): receives others that touch no other
- * @together: (element-type HcShape): receives those that may touch another
+ * @others: (element-type HcShape): receives all others
  */
 void
 hc_free_standing_sort (HcShape *outline,
@@ -89,8 +71,7 @@ hc_free_standing_sort (HcShape *outline,
                        guint n_footprints,
                        double reach_mm,
                        GPtrArray *free_standing,
-                       GPtrArray *alone,
-                       GPtrArray *together)
+                       GPtrArray *others)
 {
   g_autoptr (HcNearby) nearby = lay_out (footprints, n_footprints);
 
@@ -99,13 +80,11 @@ hc_free_standing_sort (HcShape *outline,
       HcBox around = hc_box_grow (hc_shape_get_bounds (footprints[i]), 2 * reach_mm);
       g_autoptr (GArray) near = hc_nearby_find (nearby, around);
 
-      if (touches_any (footprints, near, i))
-        g_ptr_array_add (together, footprints[i]);
-      else if (near->len == 1 && hc_shape_is_convex (footprints[i])
-               && has_blunt_corners (footprints[i]) && stands_off_walls (outline, around))
+      if (near->len == 1 && hc_shape_is_convex (footprints[i])
+          && has_blunt_corners (footprints[i]) && stands_off_walls (outline, around))
         g_ptr_array_add (free_standing, footprints[i]);
       else
-        g_ptr_array_add (alone, footprints[i]);
+        g_ptr_array_add (others, footprints[i]);
     }
 }
 

@@ -13,8 +13,7 @@ void hc_free_standing_sort (HcShape *outline,
                             guint n_footprints,
                             double reach_mm,
                             GPtrArray *free_standing,
-                            GPtrArray *alone,
-                            GPtrArray *together);
+                            GPtrArray *others);
 HcShape *hc_free_standing_cut_out (HcShape *floor,
                                    GPtrArray *free_standing) G_GNUC_WARN_UNUSED_RESULT;
 

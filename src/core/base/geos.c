@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The one door to the geometry engine: conversion, overlay and offsets.
+ * The one door to the geometry engine: conversion and overlay.
  *
  * No function here returns NULL: what the engine cannot do becomes an empty
  * geometry. */
@@ -17,9 +17,6 @@
 #define FULL_PRECISION 0.0
 #define GRID_MM 0.001
 #define ROUNDING_MM2 1.0
-
-/* Only used for round joins and caps, of which there are none. */
-#define QUADRANT_SEGMENTS 1
 
 /* Enough for a round corner to be within half a per cent of round. */
 #define ROUND_SEGMENTS 8
@@ -47,8 +44,8 @@ get_context (void)
   return context;
 }
 
-static void
-count_call (void)
+void
+hc_count_geometry_call (void)
 {
   __atomic_fetch_add (&n_calls, 1, __ATOMIC_RELAXED);
 }
@@ -56,8 +53,8 @@ count_call (void)
 /**
  * hc_geometry_calls: (skip)
  *
- * Counts the overlays and offsets this process has asked of the geometry
- * engine, in all threads: what is left alone must not raise it.
+ * Counts the overlays this process has made, by the geometry engine or without
+ * it, in all threads: what is left alone must not raise it.
  *
  * Returns: how many
  */
@@ -183,7 +180,7 @@ try_overlay (HcOverlay overlay,
 {
   GEOSContextHandle_t context = get_context ();
 
-  count_call ();
+  hc_count_geometry_call ();
   switch (overlay)
     {
     case HC_OVERLAY_DIFFERENCE:
@@ -261,7 +258,7 @@ static GEOSGeometry *
 try_join (const GEOSGeometry *parts,
           double grid_mm)
 {
-  count_call ();
+  hc_count_geometry_call ();
   return GEOSUnaryUnionPrec_r (get_context (), parts, grid_mm);
 }
 
@@ -278,23 +275,11 @@ hc_geos_join (const GEOSGeometry *parts)
   return or_empty (try_join (mended, GRID_MM));
 }
 
-/* Moves the edges out, or in when @by_mm is negative, with sharp corners; one that
- * would reach farther than @most_reach times the distance is cut off there. */
-GEOSGeometry *
-hc_geos_grow (const GEOSGeometry *geometry,
-              double by_mm,
-              double most_reach)
-{
-  count_call ();
-  return or_empty (GEOSBufferWithStyle_r (get_context (), geometry, by_mm, QUADRANT_SEGMENTS,
-                                          GEOSBUF_CAP_FLAT, GEOSBUF_JOIN_MITRE, most_reach));
-}
-
 /* Moves the edges in by @radius_mm, round about corners that stick in. */
 GEOSGeometry *
 hc_geos_stand_off (const GEOSGeometry *geometry,
                    double radius_mm)
 {
-  count_call ();
+  hc_count_geometry_call ();
   return or_empty (GEOSBuffer_r (get_context (), geometry, -radius_mm, ROUND_SEGMENTS));
 }

@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The one door to the geometry engine: conversion, overlay and offsets. */
+ * The one door to the geometry engine: conversion and overlay. */
 #pragma once
 
 #include "base/shape.h"
@@ -26,11 +26,10 @@ GEOSGeometry *hc_geos_overlay (HcOverlay overlay,
                                const GEOSGeometry *a,
                                const GEOSGeometry *b) G_GNUC_WARN_UNUSED_RESULT;
 GEOSGeometry *hc_geos_join (const GEOSGeometry *parts) G_GNUC_WARN_UNUSED_RESULT;
-GEOSGeometry *hc_geos_grow (const GEOSGeometry *geometry,
-                            double by_mm,
-                            double most_reach) G_GNUC_WARN_UNUSED_RESULT;
 GEOSGeometry *hc_geos_stand_off (const GEOSGeometry *geometry,
                                  double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+void hc_count_geometry_call (void);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (GEOSGeometry, hc_geos_free)
 

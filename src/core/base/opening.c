@@ -7,9 +7,10 @@
 #include "base/opening.h"
 
 #include "base/free-standing.h"
-#include "base/geos.h"
-#include "base/shape-ops.h"
-#include "base/shape-relate.h"
+#include "base/linework.h"
+#include "base/offset.h"
+#include "base/shape-private.h"
+#include "base/winding.h"
 
 /* Eroding a slot by exactly half its width deletes it; a little less keeps it. */
 #define WIDTH_SLACK_MM 1.0
@@ -22,23 +23,9 @@
 /* Things nearer than that to each other meet, by a hair's breadth more. */
 #define MEETING_MM 1.0
 
-/* What offsets out and back may take from a whole floor by rounding. */
-#define ROUNDING_MM2 1.0
-
-/* Where a short edge vanishes on the way in, sharp corners reach past the old
- * outline on the way out: what was not there before is cut off again. */
-static HcShape *
-keep_inside (HcShape *floor,
-             HcShape *opened)
-{
-  double lost_mm2 = hc_shape_get_area_mm2 (floor) - hc_shape_get_area_mm2 (opened);
-
-  if (hc_shape_is_empty (opened))
-    return hc_shape_ref (opened);
-  if (!hc_shape_contains (floor, opened))
-    return hc_shape_intersection (opened, floor);
-  return hc_shape_ref (lost_mm2 < ROUNDING_MM2 ? floor : opened);
-}
+/* Edges come back this much farther, in steps of the finest grid, so that they
+ * do not run along the walls a hair inside. */
+#define STEPS_FARTHER 4
 
 static double
 half_width_mm (double least_width_mm)
@@ -46,22 +33,46 @@ half_width_mm (double least_width_mm)
   return MAX (least_width_mm - WIDTH_SLACK_MM, 0) / 2;
 }
 
-static HcShape *
-open_floor (const GEOSGeometry *geometry,
-            double least_width_mm)
+static gboolean
+is_too_narrow (const HcShape *outline,
+               double half_mm)
 {
-  double by_mm = half_width_mm (least_width_mm);
-  g_autoptr (HcShape) floor = hc_geos_to_shape (geometry);
-  g_autoptr (HcShape) opened = NULL;
-  g_autoptr (GEOSGeometry) eroded = NULL;
-  g_autoptr (GEOSGeometry) regrown = NULL;
+  HcBox bounds = hc_shape_get_bounds (outline);
 
-  if (by_mm == 0 || hc_shape_is_empty (floor))
-    return g_steal_pointer (&floor);
-  eroded = hc_geos_grow (geometry, -by_mm, CORNER_REACH);
-  regrown = hc_geos_grow (eroded, by_mm, CORNER_REACH);
-  opened = hc_geos_to_shape (regrown);
-  return keep_inside (floor, opened);
+  return hc_shape_is_empty (outline) || 2 * half_mm > MIN (bounds.width_mm, bounds.depth_mm);
+}
+
+static HcLoops *
+find_free_floor (const HcShape *outline,
+                 const GPtrArray *footprints)
+{
+  g_autoptr (HcLoops) edges = hc_loops_new ();
+
+  hc_loops_add_shape (edges, outline, FALSE);
+  for (guint i = 0; i < footprints->len; i++)
+    hc_loops_add_shape (edges, footprints->pdata[i], TRUE);
+  return hc_winding_inside (edges);
+}
+
+/* Where the middle of a bird can be. */
+static HcLoops *
+find_middles (const HcLoops *floor,
+              double half_mm)
+{
+  g_autoptr (HcLoops) moved = hc_loops_move_in (floor, half_mm, CORNER_REACH);
+
+  return hc_winding_inside (moved);
+}
+
+static HcLoops *
+open_floor (const HcLoops *floor,
+            double half_mm,
+            double farther_mm)
+{
+  g_autoptr (HcLoops) middles = find_middles (floor, half_mm);
+  g_autoptr (HcLoops) reached = hc_loops_move_in (middles, -half_mm - farther_mm, CORNER_REACH);
+
+  return hc_winding_inside_both (floor, reached);
 }
 
 /**
@@ -72,6 +83,13 @@ open_floor (const GEOSGeometry *geometry,
  * Leaves out all that is narrower than @least_width_mm, forgiving 1 mm. Corners
  * of 84 degrees and more stay sharp: a rectangle keeps its area to the last digit.
  *
+ * What is returned is never more than @self, and of the same area however @self
+ * is turned, mirrored or moved, but for passages within 0.001 mm of the width.
+ * One thing more takes floor away and gives none back where all things stand
+ * square; where they lie askew over each other, square corners in the middle of a
+ * crowd can, in about 1 of 2,500 crammed rooms, count up to 0.1 m² they did not
+ * before.
+ *
  * Returns: (transfer full): the part that is wide enough
  */
 HcShape *
@@ -79,24 +97,6 @@ hc_shape_opening (HcShape *self,
                   double least_width_mm)
 {
   return hc_shape_free_floor (self, NULL, 0, least_width_mm);
-}
-
-/* Only footprints that may touch each other need joining, which costs most. */
-static GEOSGeometry *
-take_off (GEOSGeometry *floor,
-          GPtrArray *footprints,
-          gboolean need_joining)
-{
-  g_autoptr (GEOSGeometry) whole = NULL;
-  g_autoptr (GEOSGeometry) parts = NULL;
-  g_autoptr (GEOSGeometry) taken = NULL;
-
-  if (footprints->len == 0)
-    return floor;
-  whole = floor;
-  parts = hc_geos_from_shapes ((HcShape **) footprints->pdata, footprints->len);
-  taken = need_joining ? hc_geos_join (parts) : g_steal_pointer (&parts);
-  return hc_geos_overlay (HC_OVERLAY_DIFFERENCE, whole, taken);
 }
 
 /**
@@ -117,19 +117,23 @@ hc_shape_free_floor (HcShape *outline,
                      guint n_footprints,
                      double least_width_mm)
 {
-  double reach_mm = CORNER_REACH * half_width_mm (least_width_mm) + MEETING_MM;
+  double half_mm = half_width_mm (least_width_mm);
+  double farther_mm;
   g_autoptr (GPtrArray) free_standing = g_ptr_array_new ();
-  g_autoptr (GPtrArray) alone = g_ptr_array_new ();
-  g_autoptr (GPtrArray) together = g_ptr_array_new ();
-  g_autoptr (GEOSGeometry) floor = NULL;
-  g_autoptr (HcShape) opened = NULL;
+  g_autoptr (GPtrArray) others = g_ptr_array_new ();
+  g_autoptr (HcLoops) floor = NULL;
+  g_autoptr (HcLoops) opened = NULL;
+  g_autoptr (HcShape) counted = NULL;
 
   g_return_val_if_fail (outline != NULL, NULL);
 
-  hc_free_standing_sort (outline, footprints, n_footprints, reach_mm, free_standing, alone,
-                         together);
-  floor = take_off (hc_geos_from_shape (outline), alone, FALSE);
-  floor = take_off (g_steal_pointer (&floor), together, TRUE);
-  opened = open_floor (floor, least_width_mm);
-  return hc_free_standing_cut_out (opened, free_standing);
+  if (is_too_narrow (outline, half_mm))
+    return hc_shape_new_empty ();
+  farther_mm = STEPS_FARTHER * hc_grid_step_mm (hc_shape_get_bounds (outline));
+  hc_free_standing_sort (outline, footprints, n_footprints, CORNER_REACH * half_mm + MEETING_MM,
+                         free_standing, others);
+  floor = find_free_floor (outline, others);
+  opened = half_mm == 0 ? g_steal_pointer (&floor) : open_floor (floor, half_mm, farther_mm);
+  counted = hc_loops_to_shape (opened);
+  return hc_free_standing_cut_out (counted, free_standing);
 }

@@ -1,15 +1,12 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Shapes made from shapes: joined, cut and grown. */
+ * Shapes made from shapes: joined and cut. */
 #include "config.h"
 
 #include "base/shape-ops.h"
 
 #include "base/geos.h"
-
-/* Corners sharper than 11 degrees are cut off. */
-#define CORNER_REACH 10.0
 
 static gboolean
 may_overlap (const HcShape *a,
@@ -87,32 +84,6 @@ hc_shape_intersection (HcShape *self,
   if (!may_overlap (self, other))
     return hc_shape_new_empty ();
   return overlay (HC_OVERLAY_INTERSECTION, self, other);
-}
-
-/**
- * hc_shape_grow:
- * @self: a shape
- * @by_mm: how far its edges move out, in mm; negative moves them in
- *
- * Moves every edge square to itself and joins them with sharp corners, so that
- * a rectangle stays one.
- *
- * Returns: (transfer full): the grown shape
- */
-HcShape *
-hc_shape_grow (HcShape *self,
-               double by_mm)
-{
-  g_autoptr (GEOSGeometry) before = NULL;
-  g_autoptr (GEOSGeometry) after = NULL;
-
-  g_return_val_if_fail (self != NULL, NULL);
-
-  if (by_mm == 0 || hc_shape_is_empty (self))
-    return hc_shape_ref (self);
-  before = hc_geos_from_shape (self);
-  after = hc_geos_grow (before, by_mm, CORNER_REACH);
-  return hc_geos_to_shape (after);
 }
 
 /**

@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Shapes made from shapes: joined, cut and grown. */
+ * Shapes made from shapes: joined and cut. */
 #pragma once
 
 #include "base/opening.h"
@@ -15,8 +15,6 @@ HcShape *hc_shape_difference (HcShape *self,
                               HcShape *taken_off) G_GNUC_WARN_UNUSED_RESULT;
 HcShape *hc_shape_intersection (HcShape *self,
                                 HcShape *other) G_GNUC_WARN_UNUSED_RESULT;
-HcShape *hc_shape_grow (HcShape *self,
-                        double by_mm) G_GNUC_WARN_UNUSED_RESULT;
 HcShape *hc_shape_stand_off (HcShape *self,
                              double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
 
