@@ -143,6 +143,26 @@ is_indoor (gconstpointer values, HcBook *book)
 }
 
 static gboolean
+may_slope (gconstpointer values, HcBook *book)
+{
+  return is_indoor (values, book) && ((const HcPenValues *) values)->roof_shape != HC_ROOF_FLAT;
+}
+
+static gboolean
+slopes (gconstpointer values, HcBook *book)
+{
+  const HcPenValues *pen = values;
+
+  return may_slope (values, book) && pen->ridge_mm > pen->height_mm;
+}
+
+static gboolean
+has_two_slopes (gconstpointer values, HcBook *book)
+{
+  return slopes (values, book) && ((const HcPenValues *) values)->roof_shape == HC_ROOF_GABLE;
+}
+
+static gboolean
 is_meshed_over (gconstpointer values, HcBook *book)
 {
   int roof = ((const HcPenValues *) values)->roof;
@@ -153,12 +173,17 @@ is_meshed_over (gconstpointer values, HcBook *book)
 static const char *const pen_kinds[] = { N_("Indoor pen"), N_("Run"), NULL };
 static const char *const roofs[]
     = { N_("Solid"), N_("Netting"), N_("Stiff mesh"), N_("Open sky"), NULL };
+static const char *const roof_shapes[] = { N_("Flat"), N_("Lean-to"), N_("Gable"), NULL };
 
 static const HcProperty of_pens[] = {
   { "name", N_("Name"), NULL, NULL, HC_CHOICES_NONE },
   { "kind", N_("It is"), NULL, pen_kinds, HC_CHOICES_NONE },
   { "height_mm", N_("Height"), NULL, NULL, HC_CHOICES_NONE },
-  { "ridge_mm", N_("Height of the ridge"), is_indoor, NULL, HC_CHOICES_NONE },
+  { "roof_shape", N_("Shape of the roof"), is_indoor, roof_shapes, HC_CHOICES_NONE },
+  { "ridge_mm", N_("Height of the ridge"), may_slope, NULL, HC_CHOICES_NONE },
+  { "roof_turn_deg", N_("Roof turned, degrees"), slopes, NULL, HC_CHOICES_NONE },
+  /* Translators: a share of the house's width, 0 to 1; 0.5 is the middle. */
+  { "ridge_at", N_("Ridge, part of the way over"), has_two_slopes, NULL, HC_CHOICES_NONE },
   { "roof", N_("Roof"), NULL, roofs, HC_CHOICES_NONE },
   { "roof_mesh", N_("Mesh over it"), is_meshed_over, NULL, HC_CHOICES_MESH },
   { "floor_layers", N_("Floor"), NULL, NULL, HC_CHOICES_FLOOR },
