@@ -23,7 +23,7 @@ hc_call_clear (HcCall *call)
 {
   char **words[] = { &call->argument, &call->units_word, &call->on,   &call->condition_word,
                      &call->rules,    &call->kind,       &call->to,   &call->view,
-                     &call->scale,    &call->paper,      &call->outside,
+                     &call->wall,     &call->scale,      &call->paper, &call->outside,
                      &call->humidity, &call->wind,       &call->chart };
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
@@ -66,7 +66,11 @@ add_options (HcCall *call, HcCallOptions options, GOptionContext *context)
         N_("The drawing's file: .pdf, .svg or .png"), N_("FILE") } },
     { HC_CALL_DRAWING,
       { "view", 0, 0, G_OPTION_ARG_STRING, &call->view,
-        N_("Draw the floor alone, or a sheet with a title and a report"), N_("floor|sheet") } },
+        N_("Draw the floor or the side alone, or a sheet with a title and a report"),
+        N_("floor|side|sheet") } },
+    { HC_CALL_DRAWING,
+      { "wall", 0, 0, G_OPTION_ARG_STRING, &call->wall,
+        N_("From the side, look at this wall"), N_("ID") } },
     { HC_CALL_DRAWING,
       { "scale", 0, 0, G_OPTION_ARG_STRING, &call->scale, N_("Draw to this scale"),
         N_("1:20") } },

@@ -17,7 +17,7 @@ G_BEGIN_DECLS
  * @HC_CALL_CONDITION: --condition
  * @HC_CALL_RULES: --rules
  * @HC_CALL_KIND: --kind and --empty
- * @HC_CALL_DRAWING: --to, --view, --scale and --paper
+ * @HC_CALL_DRAWING: --to, --view, --wall, --scale and --paper
  * @HC_CALL_WEATHER: --outside, --humidity, --wind and --chart
  */
 typedef enum
@@ -42,6 +42,7 @@ typedef enum
  * @empty: --empty
  * @to: (nullable): --to
  * @view: (nullable): --view
+ * @wall: (nullable): --wall
  * @scale: (nullable): --scale
  * @paper: (nullable): --paper
  * @outside: (nullable): --outside
@@ -67,6 +68,7 @@ typedef struct
   gboolean empty;
   char *to;
   char *view;
+  char *wall;
   char *scale;
   char *paper;
   char *outside;

@@ -47,13 +47,17 @@ find_paper (const HcCall *call, HcPaper *paper, GError **error)
 static gboolean
 find_view (const HcCall *call, HcView *view, GError **error)
 {
-  *view = HC_VIEW_SHEET;
-  if (call->view == NULL || g_str_equal (call->view, "sheet"))
-    return TRUE;
-  if (!g_str_equal (call->view, "floor"))
-    return say (error, _("--view %s: the views are ‘floor’ and ‘sheet’."), call->view);
-  *view = HC_VIEW_FLOOR;
-  return TRUE;
+  static const char *const words[]
+      = { [HC_VIEW_FLOOR] = "floor", [HC_VIEW_SIDE] = "side", [HC_VIEW_SHEET] = "sheet" };
+  const char *word = call->view != NULL ? call->view : words[HC_VIEW_SHEET];
+
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    if (g_str_equal (words[i], word))
+      {
+        *view = (HcView) i;
+        return TRUE;
+      }
+  return say (error, _("--view %s: the views are ‘floor’, ‘side’ and ‘sheet’."), word);
 }
 
 static gboolean
@@ -69,6 +73,7 @@ draw (const HcCall *call, HcView view, HcSheet *sheet, GError **error)
 
   hc_headline_work_out (call->cache, call->plan, call->book, call->flock, &headline);
   sheet->check = check;
+  sheet->wall = call->wall;
   sheet->headline = &headline;
   sheet->ladder = ladder;
   sheet->rules = rules ? hc_standard_get_name (rules) : NULL;

@@ -9,6 +9,7 @@
 #include "drawing/dimension.h"
 #include "drawing/floor-drawing.h"
 #include "drawing/report.h"
+#include "drawing/side-drawing.h"
 
 #include "base/error.h"
 
@@ -176,26 +177,82 @@ draw_sheet (const HcSheet *sheet, Target *target, GError **error)
   return TRUE;
 }
 
+/* Opens paper round @bounds, and moves the ink's space to the house's. */
+static gboolean
+start_drawing (const HcSheet *sheet, Target *target, HcBox bounds, HcInk *ink, GError **error)
+{
+  double scale = hc_scale_to_units (sheet->scale > 0 ? sheet->scale : FLOOR_SCALE);
+
+  if (!open_target (target, bounds.width_mm * scale + 2 * FLOOR_MARGIN,
+                    bounds.depth_mm * scale + 2 * FLOOR_MARGIN, error))
+    return FALSE;
+  *ink = ink_for (target);
+  start_on_white (ink);
+  ink->scale = scale;
+  cairo_translate (ink->cr, FLOOR_MARGIN, FLOOR_MARGIN);
+  cairo_scale (ink->cr, scale, scale);
+  cairo_translate (ink->cr, -bounds.x_mm, -bounds.y_mm);
+  return TRUE;
+}
+
 static gboolean
 draw_floor (const HcSheet *sheet, Target *target, GError **error)
 {
   HcPlan *plan = hc_check_get_plan (sheet->check);
   HcBox bounds = hc_floor_get_bounds (hc_plan_get_layout (plan));
-  double scale = hc_scale_to_units (sheet->scale > 0 ? sheet->scale : FLOOR_SCALE);
   HcInk ink;
 
   if (hc_box_is_empty (bounds))
     bounds = (HcBox){ 0, 0, 1000, 1000 };
-  if (!open_target (target, bounds.width_mm * scale + 2 * FLOOR_MARGIN,
-                    bounds.depth_mm * scale + 2 * FLOOR_MARGIN, error))
+  if (!start_drawing (sheet, target, bounds, &ink, error))
     return FALSE;
-  ink = ink_for (target);
-  start_on_white (&ink);
-  ink.scale = scale;
-  cairo_translate (ink.cr, FLOOR_MARGIN, FLOOR_MARGIN);
-  cairo_scale (ink.cr, scale, scale);
-  cairo_translate (ink.cr, -bounds.x_mm, -bounds.y_mm);
   hc_draw_floor (&ink, plan, sheet->check, HC_FLOOR_ALL);
+  cairo_show_page (ink.cr);
+  cairo_destroy (ink.cr);
+  return TRUE;
+}
+
+static char *
+list_walls (const HcLayout *layout)
+{
+  HcParts *walls = hc_layout_get (layout)->walls;
+  g_autoptr (GPtrArray) ids = g_ptr_array_new ();
+
+  for (guint i = 0; i < walls->len; i++)
+    g_ptr_array_add (ids, (gpointer) hc_wall_get_id (walls->pdata[i]));
+  g_ptr_array_add (ids, NULL);
+  return g_strjoinv (", ", (char **) ids->pdata);
+}
+
+static gboolean
+say_no_wall (const HcSheet *sheet, GError **error)
+{
+  g_autofree char *walls
+      = list_walls (hc_plan_get_layout (hc_check_get_plan (sheet->check)));
+
+  if (sheet->wall != NULL && *walls != '\0')
+    g_set_error (error, HC_ERROR, HC_ERROR_SAVE,
+                 /* Translators: the second is a list of names in the file, with commas. */
+                 _("No indoor pen or run has a wall ‘%s’. Choose one of these: %s."), sheet->wall,
+                 walls);
+  else
+    g_set_error_literal (error, HC_ERROR, HC_ERROR_SAVE,
+                         _("There is nothing to see from the side yet. Draw a pen first."));
+  return FALSE;
+}
+
+static gboolean
+draw_side (const HcSheet *sheet, Target *target, GError **error)
+{
+  const HcHouse *house = hc_check_get_house (sheet->check);
+  HcSideCut cut;
+  HcInk ink;
+
+  if (!hc_side_cut_find (house, sheet->wall, &cut))
+    return say_no_wall (sheet, error);
+  if (!start_drawing (sheet, target, hc_side_get_bounds (house, &cut), &ink, error))
+    return FALSE;
+  hc_draw_side (&ink, sheet->check, &cut);
   cairo_show_page (ink.cr);
   cairo_destroy (ink.cr);
   return TRUE;
@@ -204,7 +261,7 @@ draw_floor (const HcSheet *sheet, Target *target, GError **error)
 /**
  * hc_draw_to_file:
  * @sheet: what to draw
- * @view: the floor alone or a whole sheet
+ * @view: the floor alone, the side alone or a whole sheet
  * @path: the file; its ending says what it becomes
  * @error: return location for an error of %HC_ERROR
  *
@@ -213,14 +270,17 @@ draw_floor (const HcSheet *sheet, Target *target, GError **error)
 gboolean
 hc_draw_to_file (const HcSheet *sheet, HcView view, const char *path, GError **error)
 {
+  static gboolean (*const draws[]) (const HcSheet *, Target *, GError **) = {
+    [HC_VIEW_FLOOR] = draw_floor,
+    [HC_VIEW_SIDE] = draw_side,
+    [HC_VIEW_SHEET] = draw_sheet,
+  };
   Target target = { .path = path };
   gboolean written;
 
   if (!find_kind (path, &target.kind, error))
     return FALSE;
-  written = (view == HC_VIEW_SHEET ? draw_sheet (sheet, &target, error)
-                                   : draw_floor (sheet, &target, error))
-            && close_target (&target, error);
+  written = draws[view] (sheet, &target, error) && close_target (&target, error);
   clear_target (&target);
   return written;
 }

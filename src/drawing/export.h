@@ -11,12 +11,14 @@ G_BEGIN_DECLS
 /**
  * HcView:
  * @HC_VIEW_FLOOR: the floor alone, on paper of its own size
+ * @HC_VIEW_SIDE: the house from the side, on paper of its own size
  * @HC_VIEW_SHEET: a framed sheet with a title block; as PDF, with the report
  *   on the pages behind it
  */
 typedef enum
 {
   HC_VIEW_FLOOR,
+  HC_VIEW_SIDE,
   HC_VIEW_SHEET,
 } HcView;
 

@@ -34,6 +34,7 @@ typedef enum
  * @rules: (nullable): name of the rules it is judged by
  * @paper: the paper
  * @scale: 20 for 1:20; 0 for the largest of the usual scales that fits
+ * @wall: (nullable): id of the wall looked at from the side; %NULL to choose one
  */
 typedef struct
 {
@@ -43,6 +44,7 @@ typedef struct
   const char *rules;
   HcPaper paper;
   int scale;
+  const char *wall;
 } HcSheet;
 
 /**

@@ -37,7 +37,7 @@ tear_down (Fixture *fixture, gconstpointer data)
 static void
 test_a_file_is_drawn (Fixture *fixture, gconstpointer data)
 {
-  static const char *const views[] = { "floor", "sheet" };
+  static const char *const views[] = { "floor", "side", "sheet" };
 
   for (guint i = 0; i < G_N_ELEMENTS (views); i++)
     {
@@ -93,6 +93,17 @@ test_a_scale_that_does_not_fit_is_refused (Fixture *fixture, gconstpointer data)
   g_assert_false (g_file_test (fixture->file, G_FILE_TEST_EXISTS));
 }
 
+static void
+test_a_wall_that_is_not_there_is_refused (Fixture *fixture, gconstpointer data)
+{
+  g_auto (TestRun) run = test_run (NULL, "draw", fixture->plan, "--to", fixture->file, "--view",
+                                   "side", "--wall", "nowhere", NULL);
+
+  g_assert_cmpint (run.status, ==, 2);
+  g_assert_nonnull (strstr (run.err, "nowhere"));
+  g_assert_false (g_file_test (fixture->file, G_FILE_TEST_EXISTS));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -104,5 +115,7 @@ main (int argc, char **argv)
               tear_down);
   g_test_add ("/draw/refused", Fixture, "a.pdf", set_up,
               test_a_scale_that_does_not_fit_is_refused, tear_down);
+  g_test_add ("/draw/no-wall", Fixture, "a.pdf", set_up,
+              test_a_wall_that_is_not_there_is_refused, tear_down);
   return g_test_run ();
 }

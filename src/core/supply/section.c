@@ -105,10 +105,10 @@ wall_top_mm (const HcRoom *room, const HcRoomWall *wall, HcPoint at)
 static void
 add_cut_wall (const Look *look, const HcRoom *room, const HcRoomWall *wall, const Reach *reach)
 {
-  HcPoint way = hc_point_unit (hc_point_subtract (wall->to, wall->from));
-  double share = depth_mm (look, wall->from)
-                 / (depth_mm (look, wall->from) - depth_mm (look, wall->to));
-  HcPoint at = hc_point_between (wall->from, wall->to, share);
+  HcPoint way = hc_point_unit (hc_point_subtract (wall->line_to, wall->line_from));
+  double share = depth_mm (look, wall->line_from)
+                 / (depth_mm (look, wall->line_from) - depth_mm (look, wall->line_to));
+  HcPoint at = hc_point_between (wall->line_from, wall->line_to, share);
   double half_mm = hc_wall_get (wall->wall)->thickness_mm / 2
                    / MAX (fabs (hc_point_dot (way, look->into)), 0.01);
   HcSectionItem *item
@@ -158,6 +158,16 @@ add_walls (const Look *look, const HcRoom *room)
     }
 }
 
+/* An opening is seen in the face of its wall, not behind it. */
+static void
+bring_to_face (const Look *look, const HcRoomWall *wall, Reach *reach)
+{
+  Reach face = reach_of (look, (HcPoint[]){ wall->from, wall->to }, 2);
+
+  if (reach->near_mm >= -HC_SHAPE_TOUCH_MM && face.near_mm >= -HC_SHAPE_TOUCH_MM)
+    reach->near_mm = MIN (reach->near_mm, face.near_mm);
+}
+
 static void
 add_openings (const Look *look, const HcRoom *room)
 {
@@ -178,6 +188,7 @@ add_openings (const Look *look, const HcRoom *room)
             wall->line_from,
             hc_point_scale (way, values->along_mm + (side - 0.5) * values->width_mm));
       reach = reach_of (look, ends, 2);
+      bring_to_face (look, wall, &reach);
       if (is_seen (&reach))
         add_box (add_item (look, HC_SECTION_OPENING, hc_opening_get_id (openings->pdata[i]),
                            &reach),

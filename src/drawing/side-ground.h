@@ -1,0 +1,14 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The ground and the bedding, seen from a cut. */
+#pragma once
+
+#include "drawing/ink.h"
+#include "drawing/side-cut.h"
+
+G_BEGIN_DECLS
+
+void hc_draw_side_ground (const HcInk *ink, const HcHouse *house, const HcSideCut *cut);
+
+G_END_DECLS

@@ -1,0 +1,14 @@
+/* SPDX-FileCopyrightText: 2026 The Hencote authors
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Roofs, seen from a cut. */
+#pragma once
+
+#include "drawing/ink.h"
+#include "drawing/side-cut.h"
+
+G_BEGIN_DECLS
+
+void hc_draw_side_roofs (const HcInk *ink, const HcLayout *layout, const GArray *items);
+
+G_END_DECLS
