@@ -6,12 +6,14 @@
 
 #include "side-cut.h"
 
+#include "drawing/wall-outline.h"
+
 #include "base/box.h"
 
 #include <math.h>
 
 /* The cut starts and ends this far outside of the house. */
-#define OUTSIDE_MM 1500.0
+#define OUTSIDE_MM 1900.0
 
 /* Looked at the longest wall under a gable, the slope of the roof is seen. */
 static double
@@ -127,4 +129,56 @@ hc_side_cut_project (const HcSideCut *cut, HcPoint at)
   HcPoint way = hc_point_subtract (at, cut->from);
 
   return hc_point (hc_point_dot (way, cut->along), hc_point_dot (way, cut->into));
+}
+
+static const char *
+wall_of (const HcLayout *layout, const HcSectionItem *item)
+{
+  return item->kind == HC_SECTION_OPENING
+             ? hc_opening_get (hc_layout_get_opening (layout, item->id))->wall
+             : item->id;
+}
+
+/* How far along the cut the middle of a wall is from its line. */
+static double
+middle_from_line_mm (const HcLayout *layout, const HcSideCut *cut, const char *id)
+{
+  HcWall *wall = hc_layout_get_wall (layout, id);
+  HcWallFaces faces;
+  double across;
+
+  if (wall == NULL || !hc_wall_faces (layout, wall, &faces))
+    return 0;
+  across = hc_point_dot (faces.inward, cut->along);
+  return fabs (across) > 0.01 ? (faces.inner_mm - faces.outer_mm) / 2 / across : 0;
+}
+
+/**
+ * hc_side_cut_look: (skip)
+ * @cut: a cut
+ * @house: the house
+ *
+ * As hc_section_look(), with the walls that are cut where they stand: outside
+ * of the pen they are the walls of.
+ *
+ * Returns: (transfer full) (element-type HcSectionItem): what is seen, farthest first
+ */
+GArray *
+hc_side_cut_look (const HcSideCut *cut, const HcHouse *house)
+{
+  HcLayout *layout = hc_house_get_layout (house);
+  GArray *items = hc_section_look (house, cut->from, cut->to);
+
+  for (guint i = 0; i < items->len; i++)
+    {
+      HcSectionItem *item = &g_array_index (items, HcSectionItem, i);
+      double by_mm;
+
+      if (!item->cut || (item->kind != HC_SECTION_WALL && item->kind != HC_SECTION_OPENING))
+        continue;
+      by_mm = middle_from_line_mm (layout, cut, wall_of (layout, item));
+      for (guint j = 0; j < item->outline->len; j++)
+        g_array_index (item->outline, HcPoint, j).x_mm += by_mm;
+    }
+  return items;
 }

@@ -24,6 +24,7 @@ typedef struct
 } HcSideCut;
 
 gboolean hc_side_cut_find (const HcHouse *house, const char *wall, HcSideCut *cut);
+GArray *hc_side_cut_look (const HcSideCut *cut, const HcHouse *house) G_GNUC_WARN_UNUSED_RESULT;
 HcPoint hc_side_cut_project (const HcSideCut *cut, HcPoint at);
 
 G_END_DECLS

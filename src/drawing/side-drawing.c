@@ -32,7 +32,7 @@
 HcBox
 hc_side_get_bounds (const HcHouse *house, const HcSideCut *cut)
 {
-  g_autoptr (GArray) items = hc_section_look (house, cut->from, cut->to);
+  g_autoptr (GArray) items = hc_side_cut_look (cut, house);
   double highest_mm = LEAST_HIGH_MM;
 
   for (guint i = 0; i < items->len; i++)
@@ -133,7 +133,7 @@ hc_draw_side (const HcInk *ink, const HcCheck *check, const HcSideCut *cut)
 {
   const HcHouse *house = hc_check_get_house (check);
   HcUnits units = (HcUnits) hc_plan_get_site (hc_check_get_plan (check))->units;
-  g_autoptr (GArray) items = hc_section_look (house, cut->from, cut->to);
+  g_autoptr (GArray) items = hc_side_cut_look (cut, house);
   double length_mm = hc_point_distance (cut->from, cut->to);
 
   draw_items (ink, check, cut, items);

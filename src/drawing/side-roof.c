@@ -118,11 +118,13 @@ static void
 draw_air (const Roof *roof, HcPoint inner, HcPoint end)
 {
   cairo_t *cr = roof->ink->cr;
+  double line_mm = hc_ink_line_mm (roof->ink, HC_LINE_HEAVY);
+  double edge_mm = end.x_mm + (end.x_mm < inner.x_mm ? -line_mm : line_mm);
 
   cairo_new_path (cr);
   cairo_move_to (cr, inner.x_mm, -inner.y_mm);
-  cairo_line_to (cr, end.x_mm, -end.y_mm);
-  cairo_line_to (cr, end.x_mm, -end.y_mm - AIR_MM);
+  cairo_line_to (cr, edge_mm, -end.y_mm);
+  cairo_line_to (cr, edge_mm, -end.y_mm - AIR_MM);
   cairo_line_to (cr, inner.x_mm, -inner.y_mm - AIR_MM);
   cairo_close_path (cr);
   hc_ink_fill (roof->ink, HC_PAINT_PAPER);

@@ -6,6 +6,7 @@
 
 #include "drawing/side-bird.h"
 #include "drawing/side-drawing.h"
+#include "drawing/side-wall.h"
 
 #include "supply/stand.h"
 
@@ -63,6 +64,38 @@ test_a_wall_that_is_not_there_is_not_found (Fixture *fixture, gconstpointer data
 
   g_assert_false (hc_side_cut_find (fixture->house, "nowhere", &cut));
   g_assert_true (hc_side_cut_find (fixture->house, NULL, &cut));
+}
+
+/* Lengths of a room are taken inside: its walls stand outside of them. */
+static void
+test_walls_that_are_cut_leave_the_inside_free (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (GArray) items = NULL;
+  HcSideCut cut;
+  HcBox roof = hc_box_empty ();
+  guint n_cut = 0;
+
+  g_assert_true (hc_side_cut_find (fixture->house, NULL, &cut));
+  items = hc_side_cut_look (&cut, fixture->house);
+  for (guint i = 0; i < items->len; i++)
+    {
+      const HcSectionItem *item = &g_array_index (items, HcSectionItem, i);
+
+      if (item->kind == HC_SECTION_ROOF)
+        roof = hc_side_item_get_box (item);
+    }
+  for (guint i = 0; i < items->len; i++)
+    {
+      const HcSectionItem *item = &g_array_index (items, HcSectionItem, i);
+      HcBox wall = hc_side_item_get_box (item);
+
+      if (item->kind != HC_SECTION_WALL || !item->cut)
+        continue;
+      n_cut++;
+      g_assert_true (wall.x_mm + wall.width_mm <= roof.x_mm + 0.01
+                     || wall.x_mm >= roof.x_mm + roof.width_mm - 0.01);
+    }
+  g_assert_cmpuint (n_cut, >=, 2);
 }
 
 static gboolean
@@ -162,6 +195,7 @@ main (int argc, char **argv)
   } tests[] = {
     { "/side-drawing/wall", test_it_looks_at_the_wall_that_was_named },
     { "/side-drawing/no-wall", test_a_wall_that_is_not_there_is_not_found },
+    { "/side-drawing/inside", test_walls_that_are_cut_leave_the_inside_free },
     { "/side-drawing/bars", test_at_night_birds_sit_as_high_as_their_bars },
     { "/side-drawing/palettes", test_every_palette_has_its_own_picture },
   };
