@@ -29,33 +29,36 @@ find_row (GtkWidget *list, guint position)
   return row;
 }
 
-/* What is typed into a list to search in goes to its entry, which keeps the
- * focus. */
+/* What is typed into a list to search in goes to its search entry. */
 static void
-go_to_entry (GtkDropDown *drop_down, GtkWidget *list)
+go_to_entry (GtkDropDown *drop_down, GtkWidget *popover, GtkWidget *list)
 {
   guint selected = gtk_drop_down_get_selected (drop_down);
-  GtkWidget *row = selected != GTK_INVALID_LIST_POSITION ? find_row (list, selected) : NULL;
+  gboolean search = gtk_drop_down_get_enable_search (drop_down);
+  GtkWidget *focus = search ? find_within (popover, GTK_TYPE_SEARCH_ENTRY) : NULL;
 
-  if (row == NULL)
-    return;
-  gtk_widget_activate_action (list, "list.scroll-to-item", "u", selected);
-  if (!gtk_drop_down_get_enable_search (drop_down))
-    gtk_widget_grab_focus (row);
+  if (selected != GTK_INVALID_LIST_POSITION)
+    {
+      gtk_widget_activate_action (list, "list.scroll-to-item", "u", selected);
+      if (!search)
+        focus = find_row (list, selected);
+    }
+  if (focus != NULL)
+    gtk_widget_grab_focus (focus);
 }
 
 /* A list that is not laid out yet cannot be scrolled. */
 static gboolean
 go_when_laid_out (GtkWidget *drop_down, GdkFrameClock *clock, gpointer data)
 {
-  GtkWidget *list = find_within (drop_down, GTK_TYPE_POPOVER);
+  GtkWidget *popover = find_within (drop_down, GTK_TYPE_POPOVER);
+  GtkWidget *list = find_within (popover, GTK_TYPE_LIST_VIEW);
 
-  list = find_within (list, GTK_TYPE_LIST_VIEW);
   if (list == NULL || !gtk_widget_get_mapped (list))
     return G_SOURCE_REMOVE;
   if (gtk_widget_get_height (list) == 0)
     return G_SOURCE_CONTINUE;
-  go_to_entry (GTK_DROP_DOWN (drop_down), list);
+  go_to_entry (GTK_DROP_DOWN (drop_down), popover, list);
   return G_SOURCE_REMOVE;
 }
 
