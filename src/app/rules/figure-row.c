@@ -69,6 +69,11 @@ hc_figure_row_show_own (HcFigureRow *self, HcOwnFigure *own)
 void
 hc_figure_row_open (HcFigureRow *self)
 {
+  if (!gtk_widget_get_sensitive (GTK_WIDGET (self->change)))
+    {
+      gtk_widget_grab_focus (GTK_WIDGET (self));
+      return;
+    }
   gtk_toggle_button_set_active (self->change, TRUE);
   gtk_widget_grab_focus (GTK_WIDGET (self->editor));
 }
@@ -140,11 +145,12 @@ hc_figure_row_init (HcFigureRow *self)
 /**
  * hc_figure_row_new: (skip)
  * @entry: the figure it tells
+ * @read_only: whether the keeper can set none of their own
  *
  * Returns: a row
  */
 GtkWidget *
-hc_figure_row_new (const HcFigureEntry *entry)
+hc_figure_row_new (const HcFigureEntry *entry, gboolean read_only)
 {
   HcFigureRow *self = g_object_new (HC_TYPE_FIGURE_ROW, NULL);
   const HcFigure *figure = hc_figure_entry_get_figure (entry);
@@ -153,6 +159,8 @@ hc_figure_row_new (const HcFigureEntry *entry)
   g_autofree char *source = hc_figure_entry_say_source (entry);
 
   self->entry = *entry;
+  gtk_widget_set_focusable (GTK_WIDGET (self), read_only);
+  gtk_widget_set_sensitive (GTK_WIDGET (self->change), !read_only);
   hc_set_text (self->what, hc_figure_words_measure (figure));
   hc_set_text (self->who, who);
   hc_set_text (self->levels, levels);

@@ -26,6 +26,7 @@ struct _HcFigureSection
   GArray *entries;
   HcPlan *plan;
   char *text;
+  gboolean read_only;
 };
 
 G_DEFINE_FINAL_TYPE (HcFigureSection, hc_figure_section, GTK_TYPE_BOX)
@@ -67,7 +68,7 @@ fill (HcFigureSection *self)
 {
   for (guint i = 0; i < self->entries->len; i++)
     {
-      GtkWidget *row = hc_figure_row_new (entry_at (self, i));
+      GtkWidget *row = hc_figure_row_new (entry_at (self, i), self->read_only);
 
       hc_figure_row_show_own (HC_FIGURE_ROW (row), find_own (self, entry_at (self, i)));
       gtk_list_box_append (self->rows, row);
@@ -223,14 +224,16 @@ hc_figure_section_init (HcFigureSection *self)
 /**
  * hc_figure_section_new: (skip)
  * @heading: what its figures are about
+ * @read_only: whether the keeper can set none of their own
  *
  * Returns: a section that is shut
  */
 GtkWidget *
-hc_figure_section_new (const char *heading)
+hc_figure_section_new (const char *heading, gboolean read_only)
 {
   HcFigureSection *self = g_object_new (HC_TYPE_FIGURE_SECTION, NULL);
 
+  self->read_only = read_only;
   gtk_label_set_text (self->title, heading);
   return GTK_WIDGET (self);
 }

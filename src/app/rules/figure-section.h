@@ -13,7 +13,7 @@ G_BEGIN_DECLS
 #define HC_TYPE_FIGURE_SECTION (hc_figure_section_get_type ())
 G_DECLARE_FINAL_TYPE (HcFigureSection, hc_figure_section, HC, FIGURE_SECTION, GtkBox)
 
-GtkWidget *hc_figure_section_new (const char *heading);
+GtkWidget *hc_figure_section_new (const char *heading, gboolean read_only);
 const char *hc_figure_section_get_heading (HcFigureSection *self);
 void hc_figure_section_add (HcFigureSection *self, const HcFigureEntry *entry);
 void hc_figure_section_show_own (HcFigureSection *self, HcPlan *plan);

@@ -9,6 +9,7 @@
 #include "app/application.h"
 #include "app/needs/set-text.h"
 #include "app/rules/figure-section.h"
+#include "app/window/panel.h"
 
 #include "base/ids.h"
 #include "plan/edit-rules.h"
@@ -25,6 +26,7 @@ struct _HcRulesWindow
   GtkDropDown *standards;
   GtkLabel *about;
   GtkLabel *faults;
+  GtkLabel *read_only;
   GtkSearchEntry *search;
   GtkBox *figures;
   GtkWidget *none_found;
@@ -39,6 +41,12 @@ static HcDocument *
 document_of (HcRulesWindow *self)
 {
   return hc_checker_get_document (self->checker);
+}
+
+static gboolean
+is_read_only (HcRulesWindow *self)
+{
+  return hc_document_is_read_only (document_of (self));
 }
 
 static HcStandard *
@@ -123,7 +131,7 @@ section_headed (HcRulesWindow *self, const char *heading)
         break;
       before = at;
     }
-  section = hc_figure_section_new (heading);
+  section = hc_figure_section_new (heading, is_read_only (self));
   gtk_box_insert_child_after (self->figures, section, (GtkWidget *) before);
   return HC_FIGURE_SECTION (section);
 }
@@ -261,6 +269,13 @@ tell_left_out (HcRulesWindow *self)
   hc_set_text (self->faults, sentences);
 }
 
+static void
+forbid_changes (HcRulesWindow *self)
+{
+  gtk_widget_set_sensitive (GTK_WIDGET (self->standards), FALSE);
+  hc_set_text (self->read_only, hc_say_read_only ());
+}
+
 /* Only a row that has its place can be scrolled to. */
 static gboolean
 open_once_laid_out (GtkWidget *row, GdkFrameClock *clock, gpointer data)
@@ -306,6 +321,7 @@ hc_rules_window_class_init (HcRulesWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, standards);
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, about);
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, faults);
+  gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, read_only);
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, search);
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, figures);
   gtk_widget_class_bind_template_child (widget_class, HcRulesWindow, none_found);
@@ -333,6 +349,8 @@ hc_rules_window_present (GtkWindow *parent, HcChecker *checker, const char *figu
   self->checker = g_object_ref (checker);
   list_standards (self);
   tell_left_out (self);
+  if (is_read_only (self))
+    forbid_changes (self);
   show_rules (self);
   g_signal_connect_object (document_of (self), "notify::plan", G_CALLBACK (show_rules), self,
                            G_CONNECT_SWAPPED);

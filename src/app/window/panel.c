@@ -151,6 +151,18 @@ hc_panel_get_check (HcPanel *self)
 }
 
 /**
+ * hc_say_read_only: (skip)
+ *
+ * Returns: (transfer none): why a plan cannot be changed, and what to do
+ */
+const char *
+hc_say_read_only (void)
+{
+  return _("This plan is from a newer version of Hencote, to look at only. "
+           "Save it under another name to change it.");
+}
+
+/**
  * hc_panel_apply:
  * @self: a part of the window
  * @plan: (nullable) (transfer full): what an edit returned
@@ -174,8 +186,7 @@ hc_panel_apply (HcPanel *self, HcPlan *plan, GError *error, const char *label, c
       return FALSE;
     }
   if (hc_document_is_read_only (document))
-    hc_panel_say (self, _("This plan is from a newer version of Hencote, to look at only. "
-                          "Save it under another name to change it."));
+    hc_panel_say (self, hc_say_read_only ());
   else
     hc_document_apply (document, plan, label, merge);
   hc_plan_unref (plan);

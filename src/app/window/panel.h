@@ -40,6 +40,7 @@ HcCheck *hc_panel_get_check (HcPanel *self);
 
 gboolean hc_panel_apply (HcPanel *self, HcPlan *plan, GError *error, const char *label,
                          const char *merge);
+const char *hc_say_read_only (void);
 void hc_panel_say (HcPanel *self, const char *sentence);
 
 G_END_DECLS

@@ -1,0 +1,95 @@
+#!/usr/bin/python3
+# SPDX-FileCopyrightText: 2026 The Hencote authors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Whose rules: chosen, read from a file of the keeper's, and figures of one's own."""
+import json
+import pathlib
+
+import choices
+import plans
+from cases import case, open_plan, reopen, run
+from screen import equal, keys, wait, write
+
+RULES = pathlib.Path(__file__).parents[2] / 'data' / 'standards'
+WHOSE = 'Whose rules the plan is judged by'
+REASON = 'Small birds'
+
+
+def open_rules(window):
+    """The rules window, once it takes the keys."""
+    window.part('HcStrip')
+    keys('ctrl+r')
+    rules = window.dialog('Whose Rules')
+    wait(lambda: any(thing.has_focus() for thing in rules.walk()), 'the window takes the keys')
+    return rules
+
+
+def close_rules(window):
+    keys('Escape')
+    wait(lambda: all(frame.name != 'Whose Rules' for frame in window.frames()), 'it is closed')
+
+
+def first_perch(rules):
+    """The row of what a bantam is given to sleep on, the first of its section."""
+    rules.find('Places to sleep', 'push button').click()
+    return rules.find('Places to sleep', 'list').find(role='list item')
+
+
+def own_figures(plan):
+    return [(each['figure'], each['value'], each['reason'])
+            for each in plan['rules'].get('own_figures', [])]
+
+
+@case('an own figure is set with its reason by mouse, and taken back')
+def own_by_mouse():
+    window = open_plan(plans.two_pens())
+    rules = open_rules(window)
+    row = first_perch(rules)
+    row.find('My Own…', 'push button').click()
+    row.find('My own figure', 'text').click()
+    write('16')
+    row.find('Reason for my own figure', 'text').click()
+    write(REASON)
+    row.find('Set', 'push button').click()
+    row.says('My own: 16 cm. ' + REASON)
+    close_rules(window)
+    equal(own_figures(window.saved()), [('roost.seat-bantam', 16, REASON)], 'own figures')
+    row = first_perch(open_rules(window))
+    row.find('My Own…', 'push button').click()
+    row.find('Take Back', 'push button').click()
+    row.is_gone('My own: *')
+    close_rules(window)
+    equal(own_figures(window.saved()), [], 'own figures')
+
+
+@case('rules of the keeper are found in the data folder, and faulty ones left out by name')
+def own_rules():
+    mine = json.loads((RULES / 'home-cold.json').read_text(encoding='utf-8'))
+    mine.update(id='valley', name='Rules of our valley', about='Agreed on by the neighbours.')
+    open_plan(plans.two_pens()).close()
+    folder = run.window.home / 'data' / 'hencote' / 'standards'
+    folder.mkdir(parents=True)
+    (folder / 'valley.json').write_text(json.dumps(mine), encoding='utf-8')
+    (folder / 'spoilt.json').write_text('{"format": 7', encoding='utf-8')
+    window = reopen(run.window.file)
+    window.find('*spoilt.json*')
+    rules = open_rules(window)
+    rules.find('*spoilt.json*', 'label')
+    choices.by_keys(rules.find(WHOSE, 'combo box'), 'Rules of our valley')
+    rules.says('Agreed on by the neighbours.')
+    close_rules(window)
+    equal(window.saved()['rules']['standard'], 'valley', 'rules')
+
+
+@case('rules of a plan of a newer version are to be read only')
+def newer():
+    newer_plan = {**plans.two_pens(), 'version': 99}
+    window = open_plan(newer_plan)
+    rules = open_rules(window)
+    rules.says('This plan is from a newer version of Hencote')
+    equal(rules.find(WHOSE, 'combo box').has('sensitive'), False, 'rules can be chosen')
+    row = first_perch(rules)
+    equal(row.find('My Own…', 'push button').has('sensitive'), False, 'a figure can be set')
+
+
+run()
