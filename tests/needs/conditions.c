@@ -40,6 +40,85 @@ test_twelve_square_metres_want_a_third_of_a_metre_of_window (void)
   house_clear (&house);
 }
 
+static House *
+bed (House *house, const char *pen, double depth_mm)
+{
+  for (guint i = 0; i < house->pens->len; i++)
+    {
+      HcPenValues values = *hc_pen_get (house->pens->pdata[i]);
+      g_autoptr (HcPen) before = house->pens->pdata[i];
+
+      if (g_str_equal (hc_pen_get_id (before), pen))
+        {
+          values.bedding = (char *) "shavings";
+          values.bedding_mm = depth_mm;
+        }
+      house->pens->pdata[i] = hc_pen_new (hc_pen_get_id (before), &values);
+    }
+  return house;
+}
+
+/* Pens of 4 m² and of the width given, joined by day; only the first is bedded. */
+static void
+test_a_third_of_the_floor_is_bedded (void)
+{
+  static const double widths_mm[] = { 3990, 4010 };
+
+  g_test_summary ("Directive 1999/74/EC by the French order of 1 February 2002, article 3 "
+                  "(1°)(e): a third of the floor is covered with litter");
+  for (guint i = 0; i < G_N_ELEMENTS (widths_mm); i++)
+    {
+      House house;
+      g_autoptr (HcCheck) check = NULL;
+
+      house_init (&house);
+      house.rules.standard = (char *) "eu-laying-hens";
+      house_add_pen (&house, "p", HC_PEN_INDOOR, 2000, 2000);
+      house_add_pen (&house, "q", HC_PEN_INDOOR, widths_mm[i], 2000);
+      house_add_opening (&house, HC_OPENING_POP_HOLE, "p-e", 1000, 400, 400);
+      house_add_birds (&house, "medium_layer", "p", 10, 0, -1);
+      check = house_check (bed (&house, "p", 100), HC_CONDITION_DAY);
+      if (i == 0)
+        g_assert_null (house_find (check, "litter.too-little"));
+      else
+        g_assert_nonnull (house_find (check, "litter.too-little"));
+      house_clear (&house);
+    }
+}
+
+/* Common practice, no source: shavings less than 5 cm deep are soon wet. */
+static void
+test_thin_bedding_is_worth_topping_up (void)
+{
+  static const double depths_mm[] = { 49, 50 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (depths_mm); i++)
+    {
+      House house;
+      g_autoptr (HcCheck) check = NULL;
+
+      start (&house);
+      house_add_birds (&house, "medium_layer", "p", 5, 0, -1);
+      check = house_check (bed (&house, "p", depths_mm[i]), HC_CONDITION_DAY);
+      g_assert_true ((house_find (check, "litter.thin") != NULL) == (i == 0));
+      g_assert_null (house_find (check, "litter.none"));
+      house_clear (&house);
+    }
+}
+
+static void
+test_a_bare_floor_is_told (void)
+{
+  House house;
+  g_autoptr (HcCheck) check = NULL;
+
+  start (&house);
+  house_add_birds (&house, "medium_layer", "p", 5, 0, -1);
+  check = house_check (&house, HC_CONDITION_DAY);
+  g_assert_nonnull (house_find (check, "litter.none"));
+  house_clear (&house);
+}
+
 static void
 test_a_house_without_vents_is_short_of_air (void)
 {
@@ -244,6 +323,11 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/need-litter/a-third-of-the-floor-is-bedded",
+                   test_a_third_of_the_floor_is_bedded);
+  g_test_add_func ("/need-litter/thin-bedding-is-worth-topping-up",
+                   test_thin_bedding_is_worth_topping_up);
+  g_test_add_func ("/need-litter/a-bare-floor-is-told", test_a_bare_floor_is_told);
   g_test_add_func ("/need-light/twelve-square-metres-want-a-third-of-a-metre-of-window",
                    test_twelve_square_metres_want_a_third_of_a_metre_of_window);
   g_test_add_func ("/need-air/a-house-without-vents-is-short-of-air",

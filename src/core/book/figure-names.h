@@ -53,6 +53,9 @@
 #define HC_FIGURE_POP_HOLE_HEIGHT "way-out.pop-hole-height"
 #define HC_FIGURE_WAY_OUT_TOTAL_WIDTH "way-out.total-width"
 
+#define HC_FIGURE_LITTER_AREA "litter.area"
+#define HC_FIGURE_LITTER_DEPTH "litter.depth"
+
 #define HC_FIGURE_LIGHT_WINDOW_AREA "light.window-area"
 
 #define HC_FIGURE_WINTER_VENT_HEIGHT "air.vent-above-birds"

@@ -15,6 +15,7 @@ static const HcNeed *const needs[HC_N_NEEDS] = {
   [HC_NEED_WATER] = &hc_need_water,
   [HC_NEED_WARMTH] = &hc_need_warmth,
   [HC_NEED_WAY_OUT] = &hc_need_way_out,
+  [HC_NEED_LITTER] = &hc_need_litter,
   [HC_NEED_LIGHT] = &hc_need_light,
   [HC_NEED_AIR] = &hc_need_air,
   [HC_NEED_REACH] = &hc_need_reach,

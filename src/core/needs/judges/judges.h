@@ -17,6 +17,7 @@ extern const HcNeed hc_need_feed;
 extern const HcNeed hc_need_water;
 extern const HcNeed hc_need_warmth;
 extern const HcNeed hc_need_way_out;
+extern const HcNeed hc_need_litter;
 extern const HcNeed hc_need_light;
 extern const HcNeed hc_need_air;
 extern const HcNeed hc_need_reach;
