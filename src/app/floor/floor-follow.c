@@ -192,12 +192,30 @@ keep_item (Following *following, gpointer part)
   g_hash_table_add (following->seen, (gpointer) hc_floor_item_get_id (item));
 }
 
-static gboolean
-is_gone (gpointer id, gpointer item, gpointer seen)
+/**
+ * hc_floor_take_away: (skip)
+ * @self: the floor
+ * @item: an item or handle of it that goes
+ *
+ * The floor takes the focus over at once: until GTK gives it to somebody, keys
+ * pressed meanwhile are lost.
+ */
+void
+hc_floor_take_away (HcFloor *self, gpointer item)
 {
-  if (g_hash_table_contains (seen, id))
-    return FALSE;
+  if (gtk_widget_has_focus (item))
+    gtk_widget_grab_focus (GTK_WIDGET (self));
   gtk_widget_unparent (item);
+}
+
+static gboolean
+is_gone (gpointer id, gpointer item, gpointer data)
+{
+  Following *following = data;
+
+  if (g_hash_table_contains (following->seen, id))
+    return FALSE;
+  hc_floor_take_away (following->floor, item);
   return TRUE;
 }
 
@@ -260,7 +278,7 @@ follow_layout (HcFloor *self, gboolean same_ground)
     }
   follow_fittings (&following, layout->loose);
   follow_openings (&following, layout->openings);
-  g_hash_table_foreach_remove (self->items, is_gone, seen);
+  g_hash_table_foreach_remove (self->items, is_gone, &following);
 }
 
 /* Lengths are drawn and told anew when they are measured in other units. */

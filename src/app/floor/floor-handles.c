@@ -80,7 +80,7 @@ static void
 remove_handles (HcFloor *self)
 {
   for (guint i = 0; i < self->handles->len; i++)
-    gtk_widget_unparent (self->handles->pdata[i]);
+    hc_floor_take_away (self, self->handles->pdata[i]);
   g_ptr_array_set_size (self->handles, 0);
 }
 

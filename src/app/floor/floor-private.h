@@ -46,6 +46,7 @@ void hc_floor_follow_check (HcFloor *self);
 void hc_floor_follow_selection (HcFloor *self);
 
 /* Handles of what is selected: corners, walls, edges, the turning grip. */
+void hc_floor_take_away (HcFloor *self, gpointer item);
 void hc_floor_follow_handles (HcFloor *self);
 void hc_floor_place_handles (HcFloor *self);
 void hc_floor_focus_handle (HcFloor *self, const char *id, guint role);
