@@ -108,11 +108,9 @@ is_looked_into (const HcNeedContext *context, const HcRoom *room)
 {
   HcParts *buildings = hc_plan_get (context->about->plan)->buildings;
   const char *own = hc_room_get (room)->building;
+  HcBuilding *building = own != NULL ? hc_parts_find (buildings, own) : NULL;
 
-  for (guint i = 0; i < buildings->len; i++)
-    if (g_strcmp0 (hc_building_get_id (buildings->pdata[i]), own) == 0)
-      return hc_building_get (buildings->pdata[i])->kind == HC_BUILDING_ARK;
-  return FALSE;
+  return building != NULL && hc_building_get (building)->kind == HC_BUILDING_ARK;
 }
 
 static gboolean
