@@ -14,9 +14,6 @@
 /* The chart goes from the night asked about to this much warmer, K. */
 #define CHART_SPAN_K 35
 
-/* Humidity of a hot day, 0 to 1 (common practice). */
-#define HOT_HUMIDITY 0.45
-
 typedef struct
 {
   HcHouse *house;
@@ -67,7 +64,7 @@ work_out (const HcCall *call, Answer *answer, GError **error)
     return FALSE;
   hc_night_work_out (&answer->ask, &answer->night);
   answer->advice = hc_night_advise (&answer->ask, &answer->night, &answer->open);
-  hc_hot_day_work_out (&answer->ask, HOT_HUMIDITY, &answer->hot);
+  hc_hot_day_work_out (&answer->ask, &answer->hot);
   return TRUE;
 }
 

@@ -195,7 +195,7 @@ test_sun_on_the_roof_heats (Fixture *fixture, gconstpointer user_data)
 
   place.hottest_day_c = 35;
   fixture->ask.site = &place;
-  hc_hot_day_work_out (&fixture->ask, 0.4, &hot);
+  hc_hot_day_work_out (&fixture->ask, &hot);
   g_assert_cmpfloat (hot.above_outside_k, >, 0);
   g_assert_cmpfloat (hot.t_c, >, 35);
   g_assert_cmpint (hot.risk, >=, HC_HEAT_STRESS);
@@ -214,7 +214,7 @@ test_no_roof_no_night (void)
 
   hc_house_air_ask_init (&ask, house, flock, hc_plan_get_site (plan));
   hc_night_work_out (&ask, &night);
-  hc_hot_day_work_out (&ask, 0.4, &hot);
+  hc_hot_day_work_out (&ask, &hot);
   g_assert_cmpuint (night.n_spaces, ==, 0);
   g_assert_cmpuint (hot.n_spaces, ==, 0);
 }

@@ -8,8 +8,7 @@
 
 #include "flock/heat-stress.h"
 
-/* Wind from here on chills, and is what a mast of 10 m would show. */
-#define CHILLING_M_S 1.3
+/* Wind at the height of a face is two thirds of what a mast of 10 m shows, km/h. */
 #define MAST_SHARE (1.5 * 3.6)
 
 static double
@@ -46,7 +45,7 @@ find_band (const HcBook *book, double t_c)
 HcColdRisk
 hc_cold_risk (const HcBook *book, double t_c, double draught_m_s, HcComb comb)
 {
-  double felt_c = draught_m_s >= CHILLING_M_S
+  double felt_c = draught_m_s >= find (book, "chill_m_s")
                       ? hc_wind_chill_c (t_c, draught_m_s * MAST_SHARE) : t_c;
   int band = find_band (book, felt_c);
 
@@ -76,8 +75,11 @@ hc_cold_find_comb (const HcHouseAir *house, const HcHouseAirAsk *ask, guint spac
     {
       const HcFlockRow *row = hc_flock_get_row (ask->flock, i);
 
-      if (row->count > 0 && hc_house_air_get_space (house, ask, row->pen) == (int) space)
-        largest = MAX (largest, hc_flock_get_body (ask->flock, row->body)->kind->comb);
+      const HcBody *body = hc_flock_get_body (ask->flock, row->body);
+
+      if (row->count > 0 && !body->under_heat
+          && hc_house_air_get_space (house, ask, row->pen) == (int) space)
+        largest = MAX (largest, body->kind->comb);
     }
   return largest;
 }

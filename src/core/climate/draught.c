@@ -12,12 +12,6 @@
 
 #define MM_M 1e-3
 
-/* How far above a bar a bird reaches, m. */
-#define BIRD_M 0.4
-
-/* A free jet keeps its speed for so many times the root of its opening (from memory). */
-#define JET_REACH 6.0
-
 /* Cold air. */
 #define AIR_KG_M3 1.3
 
@@ -39,11 +33,12 @@ find_distance_m (HcRoom *room, const HcRoomBar *bar, const HcOpening *opening)
 }
 
 static gboolean
-blows_at_height_of (const HcAirPath *path, const HcRoomBar *bar)
+blows_at_height_of (const HcBook *book, const HcAirPath *path, const HcRoomBar *bar)
 {
   double bar_m = bar->bar.height_mm * MM_M;
+  double reach_m = hc_book_get_air_figure (book, "roost_reach_m")->value;
 
-  return path->bottom_m <= bar_m + BIRD_M && path->bottom_m + path->height_m >= bar_m;
+  return path->bottom_m <= bar_m + reach_m && path->bottom_m + path->height_m >= bar_m;
 }
 
 static void
@@ -64,7 +59,7 @@ add_jets_of_room (HcHouseAir *self, const HcHouseAirAsk *ask, guint room)
           const HcRoomBar *bar = &g_array_index (bars, HcRoomBar, i);
           HcRoostJet jet = { path, 0 };
 
-          if (!blows_at_height_of (&g_array_index (self->paths, HcAirPath, path), bar))
+          if (!blows_at_height_of (hc_flock_get_book (ask->flock), &g_array_index (self->paths, HcAirPath, path), bar))
             continue;
           jet.distance_m = find_distance_m (here, bar, opening);
           g_array_append_val (self->jets, jet);
@@ -82,6 +77,7 @@ hc_house_air_add_jets (HcHouseAir *self, const HcHouseAirAsk *ask)
 
 /**
  * hc_roost_get_draught_m_s: (skip)
+ * @book: the book
  * @house: the house
  * @state: its air
  * @space: a space of it
@@ -92,8 +88,10 @@ hc_house_air_add_jets (HcHouseAir *self, const HcHouseAirAsk *ask)
  * Returns: the fastest air on a bar of that space, m/s
  */
 double
-hc_roost_get_draught_m_s (const HcHouseAir *house, const HcAirState *state, guint space)
+hc_roost_get_draught_m_s (const HcBook *book, const HcHouseAir *house, const HcAirState *state,
+                          guint space)
 {
+  double jet_reach = hc_book_get_air_figure (book, "jet_reach")->value;
   double fastest = 0;
 
   for (guint i = 0; i < house->jets->len; i++)
@@ -102,7 +100,7 @@ hc_roost_get_draught_m_s (const HcHouseAir *house, const HcAirState *state, guin
       const HcAirPath *path = &house->air.paths[jet->path];
       HcAirFlow flow = hc_air_state_get_flow (state, &house->air, path);
       double speed_m_s = flow.in_kg_s / AIR_KG_M3 / MAX (path->effective_m2, 1e-6);
-      double reach_m = JET_REACH * sqrt (path->effective_m2);
+      double reach_m = jet_reach * sqrt (path->effective_m2);
 
       if (path->space == (int) space)
         fastest = MAX (fastest, speed_m_s * MIN (reach_m / MAX (jet->distance_m, 0.05), 1));

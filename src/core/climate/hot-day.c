@@ -9,9 +9,6 @@
 #include "air/moist-air.h"
 #include "flock/heat-stress.h"
 
-/* Wind on a still hot day, m/s. */
-#define STILL_M_S 1
-
 static double
 find (const HcHouseAirAsk *ask, const char *id)
 {
@@ -64,14 +61,13 @@ tell_space (const HcHouseAirAsk *ask, const HcHouseAir *house, const HcAirSpaceS
 /**
  * hc_hot_day_work_out: (skip)
  * @ask: the house and its birds; its weather is put to the hottest day of the place
- * @humidity: relative humidity outside then, 0 to 1
  * @day: (out caller-allocates): the day
  *
  * Vents stand open as for summer and the sun is on the roof. Indicative: the bands of
  * the index are our own.
  */
 void
-hc_hot_day_work_out (const HcHouseAirAsk *ask, double humidity, HcHotDay *day)
+hc_hot_day_work_out (const HcHouseAirAsk *ask, HcHotDay *day)
 {
   HcHouseAirAsk hot = *ask;
   g_autoptr (HcHouseAir) house = NULL;
@@ -79,7 +75,8 @@ hc_hot_day_work_out (const HcHouseAirAsk *ask, double humidity, HcHotDay *day)
   gboolean any = FALSE;
 
   *day = (HcHotDay){ 0 };
-  hot.weather = (HcWeather){ ask->site->hottest_day_c, humidity, STILL_M_S, TRUE };
+  hot.weather = (HcWeather){ ask->site->hottest_day_c, find (ask, "hot_humidity"),
+                             find (ask, "hot_wind_m_s"), TRUE };
   house = hc_house_air_new (&hot);
   if (house == NULL)
     return;

@@ -48,6 +48,6 @@ typedef struct
   HcHeatRisk risk;
 } HcHotDay;
 
-void hc_hot_day_work_out (const HcHouseAirAsk *ask, double humidity, HcHotDay *day);
+void hc_hot_day_work_out (const HcHouseAirAsk *ask, HcHotDay *day);
 
 G_END_DECLS

@@ -80,19 +80,19 @@ hc_house_air_ask_init (HcHouseAirAsk *ask, HcHouse *house, HcFlock *flock,
 /**
  * hc_house_air_set_weather: (skip)
  * @self: the house
- * @site: where it stands
+ * @ask: where it stands
  * @weather: the weather; what cannot be is drawn into what can
  */
 void
-hc_house_air_set_weather (HcHouseAir *self, const HcSiteValues *site, const HcWeather *weather)
+hc_house_air_set_weather (HcHouseAir *self, const HcHouseAirAsk *ask, const HcWeather *weather)
 {
   HcAirOutside *outside = &self->air.outside;
 
   outside->t_c = weather->t_c;
   outside->humidity = weather->humidity;
   outside->wind_m_s = weather->wind_m_s;
-  outside->pressure_pa = hc_air_pressure_pa (site->elevation_m);
-  outside->co2_ppm = 420;
+  outside->pressure_pa = hc_air_pressure_pa (ask->site->elevation_m);
+  outside->co2_ppm = hc_book_get_air_figure (hc_flock_get_book (ask->flock), "co2_outside")->value;
   self->faults = hc_air_outside_draw_in (outside);
   outside->humidity = hc_humidity_from_weather_service (outside->t_c, outside->humidity);
   outside->wind_m_s = hc_wind_at_height_m_s (outside->wind_m_s, WALL_MIDDLE_M, HC_TERRAIN_OPEN);
@@ -146,7 +146,7 @@ hc_house_air_new (const HcHouseAirAsk *ask)
   self->air.n_spaces = find_spaces (self, ask->house);
   if (self->air.n_spaces == 0)
     return NULL;
-  hc_house_air_set_weather (self, ask->site, &ask->weather);
+  hc_house_air_set_weather (self, ask, &ask->weather);
   hc_house_air_add_birds (self, ask);
   for (guint i = 0; i < n_rooms; i++)
     if (self->space_of_room[i] != HC_AIR_OUTSIDE)

@@ -99,7 +99,7 @@ void hc_house_air_ask_init (HcHouseAirAsk *ask, HcHouse *house, HcFlock *flock,
                             const HcSiteValues *site);
 HcHouseAir *hc_house_air_new (const HcHouseAirAsk *ask) G_GNUC_WARN_UNUSED_RESULT;
 void hc_house_air_free (HcHouseAir *self);
-void hc_house_air_set_weather (HcHouseAir *self, const HcSiteValues *site,
+void hc_house_air_set_weather (HcHouseAir *self, const HcHouseAirAsk *ask,
                                const HcWeather *weather);
 void hc_house_air_open_vents (HcHouseAir *self, double share);
 gboolean hc_house_air_has_vents (const HcHouseAir *self);

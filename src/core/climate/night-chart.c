@@ -42,7 +42,7 @@ add_row (HcHouseAir *house, const HcHouseAirAsk *ask, double coldest_c, double w
       HcNightPoint point;
 
       weather.t_c = coldest_c + (warmest_c - coldest_c) * i / (side - 1);
-      hc_house_air_set_weather (house, ask->site, &weather);
+      hc_house_air_set_weather (house, ask, &weather);
       hc_night_settle (house, ask, i > 0 ? &near : NULL, &night);
       point = tell_point (&night, weather.t_c, open);
       g_array_append_val (points, point);

@@ -124,7 +124,8 @@ tell_space (const HcHouseAir *house, const HcHouseAirAsk *ask, HcNight *night, g
   space->fresh_m3_h
       = air->fresh_kg_s * find_outside_volume (&house->air.outside) * SECONDS_AN_HOUR;
   space->water_g_h = (air->frost_kg_s + air->deposit_kg_s) * G_H;
-  space->draught_m_s = hc_roost_get_draught_m_s (house, &night->state, at);
+  space->draught_m_s
+      = hc_roost_get_draught_m_s (hc_flock_get_book (ask->flock), house, &night->state, at);
   space->n_wet_surfaces = count_wet_surfaces (house, ask, night, at);
   space->faults = find_faults (house, ask, space, at);
   space->cold = hc_cold_risk (hc_flock_get_book (ask->flock), air->t_c, space->draught_m_s,

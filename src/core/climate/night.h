@@ -120,7 +120,8 @@ gboolean hc_night_is_sweating (const HcNight *night, const HcHouseAir *house, gu
 void hc_night_find_ranges (const HcHouseAirAsk *ask, HcNight *night);
 
 /* Where birds sleep, and what blows on them. */
-double hc_roost_get_draught_m_s (const HcHouseAir *house, const HcAirState *state, guint space);
+double hc_roost_get_draught_m_s (const HcBook *book, const HcHouseAir *house,
+                                 const HcAirState *state, guint space);
 HcColdRisk hc_cold_risk (const HcBook *book, double t_c, double draught_m_s, HcComb comb);
 HcComb hc_cold_find_comb (const HcHouseAir *house, const HcHouseAirAsk *ask, guint space);
 

@@ -11,20 +11,16 @@
 
 #define MM_M 1e-3
 
-/* Where nothing is known of a wall or roof: boards. */
-#define PLAIN_WALL_U 3.16
-#define PLAIN_ROOF_U 3.49
-
 /* Air under a raised floor is sheltered. */
 #define UNDER_FLOOR_M2K_W 0.17
 
 static double
-find_u (const HcHouseAirAsk *ask, const char *id, double otherwise)
+find_u (const HcHouseAirAsk *ask, const char *id, const char *otherwise)
 {
-  const HcConstruction *found
-      = hc_book_get_construction (hc_flock_get_book (ask->flock), id);
+  const HcBook *book = hc_flock_get_book (ask->flock);
+  const HcConstruction *found = hc_book_get_construction (book, id);
 
-  return found != NULL ? found->u_w_m2k : otherwise;
+  return found != NULL ? found->u_w_m2k : hc_book_get_air_figure (book, otherwise)->value;
 }
 
 static void
@@ -34,7 +30,7 @@ add_wall (HcHouseAir *self, const HcHouseAirAsk *ask, guint room, const HcRoomWa
     .space = self->space_of_room[room],
     .beyond = hc_house_air_get_space (self, ask, wall->beyond),
     .area_m2 = hc_house_air_get_wall_m2 (hc_house_get_room (ask->house, room), wall),
-    .u_w_m2k = find_u (ask, hc_wall_get (wall->wall)->construction, PLAIN_WALL_U),
+    .u_w_m2k = find_u (ask, hc_wall_get (wall->wall)->construction, "bare_wall_u"),
     .film_m2k_w = HC_FILM_WALL,
     .deposition_kg_m2_s = HC_DEPOSITION_KG_M2_S,
   };
@@ -66,7 +62,7 @@ add_roof (HcHouseAir *self, const HcHouseAirAsk *ask, guint room)
   HcAirSurface surface = {
     .space = self->space_of_room[room],
     .beyond = HC_AIR_OUTSIDE,
-    .u_w_m2k = find_u (ask, hc_room_get (here)->roof_construction, PLAIN_ROOF_U),
+    .u_w_m2k = find_u (ask, hc_room_get (here)->roof_construction, "bare_roof_u"),
     .film_m2k_w = HC_FILM_ROOF,
     .warmer_k = find_roof_warmth_k (self, ask),
     .deposition_kg_m2_s = HC_DEPOSITION_KG_M2_S,

@@ -19,9 +19,6 @@
 /* Air of 20 °C and 60 %, which litter's figures are stated for, is short of this, Pa. */
 #define STATED_SHORT_PA (0.4 * 2338.8)
 
-/* Water kept from freezing, and water that is not: °C. */
-#define KEPT_WARM_C 5
-
 static double
 find (const HcHouseAirAsk *ask, const char *id)
 {
@@ -105,7 +102,7 @@ add_drinker (HcHouseAir *self, const HcHouseAirAsk *ask, int space, const HcFitt
   HcAirWet water = {
     .space = space,
     .at_air = !values->heated,
-    .t_c = KEPT_WARM_C,
+    .t_c = find (ask, "kept_warm_c"),
     .kg_s_pa = hc_open_water_kg_s_pa (find_open_water_m2 (values), find (ask, "drinker_activity")),
     .most_kg_s = G_MAXDOUBLE,
     .open_water = TRUE,
