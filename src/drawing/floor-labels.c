@@ -206,7 +206,8 @@ mark_openings (const HcInk *ink, const HcLayout *layout, const HcCheck *check)
     }
 }
 
-/* The corner at the right and the back, as marks of fittings are. */
+/* The corner at the right and the back, where marks of fittings are too; on the
+ * walls, so that it is not taken for that of what stands in the corner. */
 static HcPoint
 back_right_corner (const GArray *ring)
 {
@@ -246,7 +247,7 @@ hc_draw_pen_marks (const HcInk *ink, const HcLayout *layout, const HcCheck *chec
       if (level > HC_LEVEL_TIGHT || ring->len < 3)
         continue;
       corner = back_right_corner (ring);
-      hc_draw_level_mark (ink, corner.x_mm - size, corner.y_mm + size, size, level);
+      hc_draw_level_mark (ink, corner.x_mm, corner.y_mm, size, level);
     }
 }
 
