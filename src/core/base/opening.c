@@ -84,7 +84,8 @@ open_floor (const HcLoops *floor,
  * of 84 degrees and more stay sharp: a rectangle keeps its area to the last digit.
  *
  * What is returned is never more than @self, and of the same area however @self
- * is turned, mirrored or moved, but for passages within 0.001 mm of the width.
+ * is turned, mirrored or moved, but for passages within 0.001 mm of the width and
+ * for about 1 of 2,000 rooms crammed with things askew, by 0.04 m² at most.
  * One thing more takes floor away and gives none back where all things stand
  * square; where they lie askew over each other, square corners in the middle of a
  * crowd can, in about 1 of 2,500 crammed rooms, count up to 0.1 m² they did not
