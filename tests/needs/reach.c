@@ -201,6 +201,10 @@ test_what_blocks_is_named (void)
 
 /* The independent way: small squares, each free or not, filled from the door. */
 #define CELL 100
+/* From middle to middle of two squares one passes a corner this much nearer than
+ * from either, and the engine straightens dents by 3 mm. */
+#define STEP_ASIDE 12
+#define WALKER_MM 600.0
 #define N_X (ROOM_W / CELL)
 #define N_Y (ROOM_D / CELL)
 
@@ -238,6 +242,7 @@ is_free (const Grid *grid, HcPoint p, double half_mm)
   return TRUE;
 }
 
+/* Whoever comes in stands half a body's depth inside the door first. */
 static void
 fill (Grid *grid, double half_mm)
 {
@@ -247,7 +252,9 @@ fill (Grid *grid, double half_mm)
   for (int x = 0; x < N_X; x++)
     for (int y = 0; y < N_Y; y++)
       if (fabs (middle_of (x, y).x_mm - ROOM_W / 2) <= 450 - half_mm
-          && middle_of (x, y).y_mm < half_mm + CELL && is_free (grid, middle_of (x, y), half_mm))
+          && middle_of (x, y).y_mm < half_mm + CELL && is_free (grid, middle_of (x, y), half_mm)
+          && is_free (grid, hc_point (middle_of (x, y).x_mm, MAX (half_mm, WALKER_MM / 2)),
+                      half_mm))
         {
           grid->reached[y][x] = TRUE;
           g_queue_push_tail (&ahead, GINT_TO_POINTER (y * N_X + x));
@@ -312,7 +319,7 @@ fill_at_random (House *house, Grid *grid)
 static void
 compare_once (void)
 {
-  const HcWalker walker = { 600, 1600, 400 };
+  const HcWalker walker = { WALKER_MM, 1600, 400 };
   House house;
   Grid grid;
   g_autoptr (HcPlan) plan = NULL;
@@ -328,7 +335,7 @@ compare_once (void)
   rooms = hc_house_new (hc_plan_get_layout (plan), NULL);
   through = hc_way_through_new (rooms, &walker, find_way, kept);
   wide = grid;
-  fill (&wide, walker.width_mm / 2 + 5);
+  fill (&wide, walker.width_mm / 2 + STEP_ASIDE);
   fill (&grid, walker.width_mm / 2 - CELL);
   for (int y = 0; y < N_Y; y++)
     for (int x = 0; x < N_X; x++)
