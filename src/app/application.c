@@ -6,6 +6,7 @@
 
 #include "app/application.h"
 
+#include "app/views/view-table.h"
 #include "app/window/window.h"
 
 #include <glib-unix.h>
@@ -176,6 +177,21 @@ static const struct
 };
 
 static void
+set_keys_of_views (GtkApplication *self)
+{
+  guint n_kinds;
+  const HcViewKind *kinds = hc_view_kinds_list (&n_kinds);
+
+  for (guint i = 0; i < n_kinds; i++)
+    {
+      const char *const keys[] = { kinds[i].keys, NULL };
+      g_autofree char *action = g_strdup_printf ("win.view('%s')", kinds[i].id);
+
+      gtk_application_set_accels_for_action (self, action, keys);
+    }
+}
+
+static void
 load_book (HcApplication *self)
 {
   g_autofree char *rules = g_build_filename (g_get_user_data_dir (), "hencote", "standards", NULL);
@@ -211,6 +227,7 @@ hc_application_startup (GApplication *application)
   for (guint i = 0; i < G_N_ELEMENTS (accels); i++)
     gtk_application_set_accels_for_action (GTK_APPLICATION (self), accels[i].action,
                                            accels[i].keys);
+  set_keys_of_views (GTK_APPLICATION (self));
   gtk_window_set_default_icon_name (HC_APPLICATION_ID);
   g_unix_signal_add (SIGTERM, end_on_signal, self);
   g_unix_signal_add (SIGHUP, end_on_signal, self);

@@ -274,7 +274,7 @@ class Screen:
             thing = waiting.pop(0)
             if thing.name == widget:
                 return thing
-            if not thing.name.startswith('Hc') or thing.name == 'HcLatePanel' \
+            if not thing.name.startswith('Hc') or thing.name in ('HcLatePanel', 'HcViews') \
                     or thing is self.frame:
                 waiting += thing.children()
         return None

@@ -54,7 +54,7 @@ zoom_fit (GtkWidget *widget, const char *name, GVariant *parameter)
 static void
 act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  g_autofree char *action = g_strconcat ("floor.", name + strlen ("floorview."), NULL);
+  g_autofree char *action = g_strconcat ("floor.", name + strlen ("view."), NULL);
 
   gtk_widget_activate_action (GTK_WIDGET (HC_FLOOR_VIEW (widget)->floor), action, NULL);
 }
@@ -72,11 +72,11 @@ hc_floor_view_class_init (HcFloorViewClass *klass)
 
   g_type_ensure (HC_TYPE_FLOOR);
   widget_class->grab_focus = hc_floor_view_grab_focus;
-  gtk_widget_class_install_action (widget_class, "floorview.zoom-in", NULL, zoom_in);
-  gtk_widget_class_install_action (widget_class, "floorview.zoom-out", NULL, zoom_out);
-  gtk_widget_class_install_action (widget_class, "floorview.zoom-fit", NULL, zoom_fit);
-  gtk_widget_class_install_action (widget_class, "floorview.duplicate", NULL, act_on_floor);
-  gtk_widget_class_install_action (widget_class, "floorview.remove", NULL, act_on_floor);
+  gtk_widget_class_install_action (widget_class, "view.zoom-in", NULL, zoom_in);
+  gtk_widget_class_install_action (widget_class, "view.zoom-out", NULL, zoom_out);
+  gtk_widget_class_install_action (widget_class, "view.zoom-fit", NULL, zoom_fit);
+  gtk_widget_class_install_action (widget_class, "view.duplicate", NULL, act_on_floor);
+  gtk_widget_class_install_action (widget_class, "view.remove", NULL, act_on_floor);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/floor-view.ui");
   gtk_widget_class_bind_template_child (widget_class, HcFloorView, floor);
 }

@@ -4,6 +4,7 @@
  * The floor itself: its layers, its sight, and laying it out. */
 #include "config.h"
 
+#include "app/floor/floor-drag.h"
 #include "app/floor/floor-private.h"
 
 #define FIT_MARGIN_PX 64
@@ -162,6 +163,17 @@ hc_floor_item_focused (HcFloor *self, HcFloorItem *item)
   hc_document_select (document, ids);
 }
 
+/* Out of sight nothing is dragged. */
+static void
+hc_floor_unmap (GtkWidget *widget)
+{
+  HcFloor *self = HC_FLOOR (widget);
+
+  if (self->drag != NULL)
+    hc_floor_cancel_drag (self);
+  GTK_WIDGET_CLASS (hc_floor_parent_class)->unmap (widget);
+}
+
 static void
 hc_floor_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
                   int *natural, int *minimum_baseline, int *natural_baseline)
@@ -274,6 +286,7 @@ hc_floor_class_init (HcFloorClass *klass)
   HcPanelClass *panel_class = HC_PANEL_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = hc_floor_dispose;
+  widget_class->unmap = hc_floor_unmap;
   widget_class->measure = hc_floor_measure;
   widget_class->size_allocate = hc_floor_size_allocate;
   widget_class->snapshot = hc_floor_snapshot;

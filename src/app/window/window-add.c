@@ -6,6 +6,8 @@
 
 #include "app/window/window-private.h"
 
+#include "app/floor/floor-view.h"
+
 #include "book/make-fitting.h"
 #include "book/make-opening.h"
 #include "plan/edit-pen.h"
@@ -17,10 +19,11 @@
 #define FIRST_DEPTH_MM 2000.0
 #define APART_MM 500.0
 
+/* Things are put on the floor, so it comes into sight. */
 static HcFloor *
 floor_of (HcWindow *self)
 {
-  return hc_floor_view_get_floor (self->floor_view);
+  return hc_floor_view_get_floor (HC_FLOOR_VIEW (hc_views_show (self->views, "floor")));
 }
 
 static void
@@ -115,7 +118,7 @@ add_pen (GtkWidget *widget, const char *name, GVariant *parameter)
   GError *error = NULL;
   HcPlan *after = hc_plan_add_pen (plan, kind, one, other, (const char *const *) ids, &error);
 
-  if (!hc_panel_apply (HC_PANEL (self->floor_view), after, error,
+  if (!hc_panel_apply (HC_PANEL (self->views), after, error,
                        kind == HC_PEN_RUN ? _("Add Run") : _("Add Pen"), NULL))
     return;
   hc_floor_fit (floor_of (self));
@@ -138,6 +141,7 @@ show_parts (GtkWidget *widget, const char *name, GVariant *parameter)
   HcWindow *self = HC_WINDOW (widget);
   HcParts *batches = hc_plan_get (hc_document_get_plan (self->document))->batches;
   g_autofree const char **ids = g_variant_get_strv (parameter, NULL);
+  g_autoptr (GVariant) pens = NULL;
   const char *group = NULL;
 
   for (guint i = 0; ids[i] != NULL; i++)
@@ -149,7 +153,9 @@ show_parts (GtkWidget *widget, const char *name, GVariant *parameter)
       group = group != NULL ? group : hc_batch_get_id (batch);
       ids[i] = hc_batch_get (batch)->pen != NULL ? hc_batch_get (batch)->pen : "";
     }
-  hc_floor_show_parts (floor_of (self), ids);
+  pens = g_variant_ref_sink (g_variant_new_strv (ids, -1));
+  if (!hc_views_activate (self->views, "view.show-parts", pens))
+    hc_floor_show_parts (floor_of (self), ids);
   if (group != NULL)
     show_group (self, group);
 }
@@ -163,7 +169,9 @@ show_parts (GtkWidget *widget, const char *name, GVariant *parameter)
 double
 hc_window_get_scale (HcWindow *self)
 {
-  return hc_floor_get_sight (floor_of (self))->scale;
+  HcFloorView *view = HC_FLOOR_VIEW (hc_views_get (self->views, "floor"));
+
+  return hc_floor_get_sight (hc_floor_view_get_floor (view))->scale;
 }
 
 /**

@@ -96,13 +96,15 @@ show_keys (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_window_present (GTK_WINDOW (gtk_application_window_get_help_overlay (window)));
 }
 
-/* Keys for the floor's own actions that work wherever the focus is. */
+/* Keys for the view's own actions that work wherever the focus is. */
 static void
-act_on_floor (GtkWidget *widget, const char *name, GVariant *parameter)
+act_on_view (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  g_autofree char *action = g_strconcat ("floorview.", name + strlen ("win."), NULL);
+  HcWindow *self = HC_WINDOW (widget);
+  g_autofree char *action = g_strconcat ("view.", name + strlen ("win."), NULL);
 
-  gtk_widget_activate_action (GTK_WIDGET (HC_WINDOW (widget)->floor_view), action, NULL);
+  if (self->document != NULL)
+    hc_views_activate (self->views, action, parameter);
 }
 
 static const GActionEntry stateful[] = {
@@ -196,11 +198,11 @@ hc_window_class_add_plan_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.redo", NULL, redo);
   gtk_widget_class_install_action (klass, "win.close", NULL, close_window);
   gtk_widget_class_install_action (klass, "win.describe", NULL, describe_selected);
-  gtk_widget_class_install_action (klass, "win.duplicate", NULL, act_on_floor);
-  gtk_widget_class_install_action (klass, "win.remove", NULL, act_on_floor);
-  gtk_widget_class_install_action (klass, "win.zoom-in", NULL, act_on_floor);
-  gtk_widget_class_install_action (klass, "win.zoom-out", NULL, act_on_floor);
-  gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, act_on_floor);
+  gtk_widget_class_install_action (klass, "win.duplicate", NULL, act_on_view);
+  gtk_widget_class_install_action (klass, "win.remove", NULL, act_on_view);
+  gtk_widget_class_install_action (klass, "win.zoom-in", NULL, act_on_view);
+  gtk_widget_class_install_action (klass, "win.zoom-out", NULL, act_on_view);
+  gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, act_on_view);
   gtk_widget_class_install_action (klass, "win.keys", NULL, show_keys);
   gtk_widget_class_install_action (klass, "win.rules", NULL, show_rules);
   gtk_widget_class_install_action (klass, "win.rules-figure", "s", show_rules);
@@ -214,9 +216,11 @@ void
 hc_window_add_plan_actions (HcWindow *self)
 {
   g_autoptr (GAction) birds = g_settings_create_action (self->settings, "show-birds");
+  g_autoptr (GAction) view = hc_views_new_action (self->views);
 
   g_action_map_add_action_entries (G_ACTION_MAP (self), stateful, G_N_ELEMENTS (stateful), self);
   g_action_map_add_action (G_ACTION_MAP (self), birds);
+  g_action_map_add_action (G_ACTION_MAP (self), view);
   add_property_action (self, "tools", self->tools_flap, "reveal-flap");
   add_property_action (self, "needs", self->needs_flap, "reveal-flap");
   hc_window_update_actions (self);

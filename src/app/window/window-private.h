@@ -4,13 +4,13 @@
  * What the files of the window share. */
 #pragma once
 
-#include "app/floor/floor-view.h"
 #include "app/flock/flock-page.h"
 #include "app/needs/needs-panel.h"
 #include "app/properties/properties.h"
 #include "app/shelf/shelf.h"
 #include "app/site/site-page.h"
 #include "app/start/start-page.h"
+#include "app/views/views.h"
 #include "app/window/late-panel.h"
 #include "app/window/strip.h"
 #include "app/window/window.h"
@@ -45,7 +45,7 @@ struct _HcWindow
   HcPanel *site_page;
   HcProperties *properties;
   HcPanel *needs_panel;
-  HcFloorView *floor_view;
+  HcViews *views;
   HcStrip *strip;
 };
 

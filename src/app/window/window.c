@@ -154,7 +154,7 @@ static void
 hand_out_checker (HcWindow *self)
 {
   HcPanel *const parts[]
-      = { HC_PANEL (self->floor_view), HC_PANEL (self->strip), HC_PANEL (self->properties) };
+      = { HC_PANEL (self->views), HC_PANEL (self->strip), HC_PANEL (self->properties) };
 
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
     hc_panel_set_checker (parts[i], self->checker);
@@ -195,7 +195,7 @@ hc_window_take_document (HcWindow *self, HcDocument *document)
   gtk_stack_set_visible_child_name (self->pages, "plan");
   state_changed (self);
   hc_window_watch_drafts (self);
-  gtk_widget_grab_focus (GTK_WIDGET (self->floor_view));
+  gtk_widget_grab_focus (GTK_WIDGET (self->views));
   g_object_notify_by_pspec (G_OBJECT (self), props[PROP_HAS_PLAN]);
 }
 
@@ -253,7 +253,7 @@ ensure_parts (void)
   g_type_ensure (HC_TYPE_SITE_PAGE);
   g_type_ensure (HC_TYPE_PROPERTIES);
   g_type_ensure (HC_TYPE_NEEDS_PANEL);
-  g_type_ensure (HC_TYPE_FLOOR_VIEW);
+  g_type_ensure (HC_TYPE_VIEWS);
   g_type_ensure (HC_TYPE_START_PAGE);
   g_type_ensure (HC_TYPE_STRIP);
   g_type_ensure (HC_TYPE_LATE_PANEL);
@@ -290,7 +290,7 @@ hc_window_class_init (HcWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcWindow, site_page);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, properties);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, needs_panel);
-  gtk_widget_class_bind_template_child (widget_class, HcWindow, floor_view);
+  gtk_widget_class_bind_template_child (widget_class, HcWindow, views);
   gtk_widget_class_bind_template_child (widget_class, HcWindow, strip);
   hc_window_class_add_plan_actions (widget_class);
   hc_window_class_add_adding_actions (widget_class);
