@@ -6,9 +6,11 @@
 
 #include "cli/call.h"
 
+#include "base/day.h"
 #include "cli/read-plan.h"
 
 #include <glib/gi18n.h>
+#include <string.h>
 
 G_DEFINE_QUARK (hc-call-error-quark, hc_call_error)
 
@@ -222,23 +224,6 @@ hc_call_find_rules (const HcCall *call, const char *id, GError **error)
 }
 
 static gboolean
-parse_day (const char *text, guint32 *day)
-{
-  g_autoptr (GDateTime) noon = NULL;
-  g_autofree char *full = g_strconcat (text, "T12:00:00Z", NULL);
-  GDate date;
-
-  noon = g_date_time_new_from_iso8601 (full, NULL);
-  if (noon == NULL || strlen (text) != strlen ("2026-01-01"))
-    return FALSE;
-  g_date_set_dmy (&date, (GDateDay) g_date_time_get_day_of_month (noon),
-                  (GDateMonth) g_date_time_get_month (noon),
-                  (GDateYear) g_date_time_get_year (noon));
-  *day = g_date_get_julian (&date);
-  return TRUE;
-}
-
-static gboolean
 move_to_day (HcCall *call, GError **error)
 {
   HcPlanValues values = *hc_plan_get (call->plan);
@@ -246,7 +231,7 @@ move_to_day (HcCall *call, GError **error)
 
   if (call->on == NULL)
     return TRUE;
-  if (!parse_day (call->on, &values.as_of))
+  if (!hc_day_parse (call->on, strlen (call->on), &values.as_of))
     {
       say_wrong (error, _("--on %s: write the day as 2026-11-25."), call->on);
       return FALSE;
@@ -330,10 +315,5 @@ hc_call_check (const HcCall *call)
 char *
 hc_call_format_day (const HcCall *call)
 {
-  GDate day;
-
-  g_date_clear (&day, 1);
-  g_date_set_julian (&day, hc_plan_get_day (call->plan));
-  return g_strdup_printf ("%04u-%02u-%02u", g_date_get_year (&day),
-                          (guint) g_date_get_month (&day), g_date_get_day (&day));
+  return hc_day_format (hc_plan_get_day (call->plan));
 }

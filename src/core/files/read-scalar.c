@@ -7,6 +7,8 @@
 
 #include "files/reader.h"
 
+#include "base/day.h"
+
 #include <math.h>
 
 static gboolean
@@ -47,44 +49,15 @@ read_flag (HcReader *self,
   return TRUE;
 }
 
-static guint
-two_digits (const char *at)
-{
-  return (guint) (g_ascii_digit_value (at[0]) * 10 + g_ascii_digit_value (at[1]));
-}
-
-static gboolean
-looks_like_a_day (const char *text)
-{
-  static const char shape[] = "0000-00-00";
-
-  for (guint i = 0; shape[i] != '\0'; i++)
-    if (shape[i] == '0' ? !g_ascii_isdigit (text[i]) : text[i] != shape[i])
-      return FALSE;
-  return TRUE;
-}
-
 static gboolean
 read_day (HcReader *self,
           guint value,
           guint32 *day)
 {
   const HcJsonValue *found = &self->json->values[value];
-  const char *text = self->json->text + found->start;
-  guint year, month, of_month;
-  GDate date;
 
-  if (found->kind != HC_JSON_TEXT || found->end - found->start != 10 || !looks_like_a_day (text))
-    return FALSE;
-  year = two_digits (text) * 100 + two_digits (text + 2);
-  month = two_digits (text + 5);
-  of_month = two_digits (text + 8);
-  if (!g_date_valid_dmy ((GDateDay) of_month, (GDateMonth) month, (GDateYear) year))
-    return FALSE;
-  g_date_clear (&date, 1);
-  g_date_set_dmy (&date, (GDateDay) of_month, (GDateMonth) month, (GDateYear) year);
-  *day = g_date_get_julian (&date);
-  return TRUE;
+  return found->kind == HC_JSON_TEXT
+         && hc_day_parse (self->json->text + found->start, found->end - found->start, day);
 }
 
 static gboolean

@@ -6,6 +6,7 @@
 
 #include "files/write-scalar.h"
 
+#include "base/day.h"
 #include "base/json-escape.h"
 
 #include <math.h>
@@ -47,12 +48,9 @@ static void
 write_day (guint32 day,
            GString *into)
 {
-  GDate date;
+  g_autofree char *text = hc_day_format (day);
 
-  g_date_clear (&date, 1);
-  g_date_set_julian (&date, day);
-  g_string_append_printf (into, "\"%04u-%02u-%02u\"", g_date_get_year (&date),
-                          g_date_get_month (&date), g_date_get_day (&date));
+  g_string_append_printf (into, "\"%s\"", text);
 }
 
 /**

@@ -99,6 +99,23 @@ take (Telling *telling, const Event *event, gboolean female, int count)
 }
 
 static void
+tell_departure (Telling *telling, const Event *event, gboolean female, int count)
+{
+  HcDeparture departure = { telling->group, female, count, event->on, event->why };
+
+  g_array_append_val (telling->timeline->departures, departure);
+}
+
+static void
+tell_movement (Telling *telling, const Event *event, gboolean female, int count)
+{
+  HcMovement movement = { telling->group, female, count, event->pen, event->on };
+
+  g_array_append_val (telling->timeline->movements, movement);
+  put (telling, event->pen, female, count, event->on);
+}
+
+static void
 happen (Telling *telling, const Event *event)
 {
   for (int sex = 0; sex < 2; sex++)
@@ -106,14 +123,13 @@ happen (Telling *telling, const Event *event)
       gboolean female = sex == 0;
       int asked = event->all[sex] ? G_MAXINT : event->count[sex];
       int taken = take (telling, event, female, asked);
-      HcDeparture departure = { telling->group, female, taken, event->on, event->why };
 
       if (taken == 0)
         continue;
       if (event->leaves)
-        g_array_append_val (telling->timeline->departures, departure);
+        tell_departure (telling, event, female, taken);
       else
-        put (telling, event->pen, female, taken, event->on);
+        tell_movement (telling, event, female, taken);
     }
 }
 
@@ -254,6 +270,7 @@ timeline_new (const HcPlan *plan, HcBook *book)
   self->book = hc_book_ref (book);
   self->groups = g_array_new (FALSE, FALSE, sizeof (HcGroup));
   self->stays = g_array_new (FALSE, FALSE, sizeof (HcStay));
+  self->movements = g_array_new (FALSE, FALSE, sizeof (HcMovement));
   self->departures = g_array_new (FALSE, FALSE, sizeof (HcDeparture));
   self->settings = hc_settings_of (plan, book);
   for (guint i = 0; i < batches->len; i++)
@@ -280,6 +297,7 @@ hc_timeline_unref (HcTimeline *self)
     return;
   g_array_unref (self->groups);
   g_array_unref (self->stays);
+  g_array_unref (self->movements);
   g_array_unref (self->departures);
   g_array_unref (self->settings);
   hc_book_unref (self->book);

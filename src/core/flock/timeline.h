@@ -79,14 +79,32 @@ typedef struct
 } HcDeparture;
 
 /**
+ * HcMovement:
+ * @group: index of the group
+ * @female: whether they are females
+ * @count: birds
+ * @pen: id of the pen they move to, interned
+ * @on: the first day they live there
+ */
+typedef struct
+{
+  guint group;
+  gboolean female;
+  int count;
+  const char *pen;
+  guint32 on;
+} HcMovement;
+
+/**
  * HcTimeline:
  * @groups: (element-type HcGroup): everyone there is or will be
  * @stays: (element-type HcStay): who lives where
+ * @movements: (element-type HcMovement): who moves
  * @departures: (element-type HcDeparture): who leaves
  * @settings: (element-type HcSetting): eggs set
  *
  * What the moves, leavings and eggs of a plan come to. It lends from plan and
- * book, which it holds. Not to be shared between threads.
+ * book, which it holds, and is never changed once it is made.
  */
 typedef struct
 {
@@ -95,6 +113,7 @@ typedef struct
   HcBook *book;
   GArray *groups;
   GArray *stays;
+  GArray *movements;
   GArray *departures;
   GArray *settings;
 } HcTimeline;
