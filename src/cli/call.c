@@ -8,9 +8,12 @@
 
 #include "base/day.h"
 #include "cli/read-plan.h"
+#include "season/year.h"
 
 #include <glib/gi18n.h>
 #include <string.h>
+
+#define WEEKS_IN_YEAR 52
 
 G_DEFINE_QUARK (hc-call-error-quark, hc_call_error)
 
@@ -26,7 +29,7 @@ hc_call_clear (HcCall *call)
   char **words[] = { &call->argument, &call->units_word, &call->on,   &call->condition_word,
                      &call->rules,    &call->kind,       &call->to,   &call->view,
                      &call->wall,     &call->scale,      &call->paper, &call->outside,
-                     &call->humidity, &call->wind,       &call->chart };
+                     &call->humidity, &call->wind,       &call->chart, &call->weeks_word };
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
     g_clear_pointer (words[i], g_free);
@@ -91,6 +94,11 @@ add_options (HcCall *call, HcCallOptions options, GOptionContext *context)
     { HC_CALL_WEATHER,
       { "chart", 0, 0, G_OPTION_ARG_FILENAME, &call->chart,
         N_("Write nights over cold and vent opening to this CSV file"), N_("FILE.csv") } },
+    { HC_CALL_WEEKS,
+      { "weeks", 0, 0, G_OPTION_ARG_STRING, &call->weeks_word,
+        N_("Look at so many weeks, a year otherwise"), N_("NUMBER") } },
+    { HC_CALL_WEEKS,
+      { "csv", 0, 0, G_OPTION_ARG_NONE, &call->csv, N_("Write a table for spreadsheets") } },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (all); i++)
@@ -158,6 +166,23 @@ find_condition (HcCall *call, GError **error)
   return FALSE;
 }
 
+static gboolean
+find_weeks (HcCall *call, GError **error)
+{
+  guint64 weeks = WEEKS_IN_YEAR;
+
+  if (call->weeks_word != NULL
+      && !g_ascii_string_to_unsigned (call->weeks_word, 10, 1, HC_YEAR_MOST_WEEKS, &weeks, NULL))
+    {
+      g_set_error (error, HC_CALL_ERROR, HC_CALL_ERROR_WORDS,
+                   _("--weeks %s: say a number from 1 to %d."), call->weeks_word,
+                   HC_YEAR_MOST_WEEKS);
+      return FALSE;
+    }
+  call->weeks = (guint) weeks;
+  return TRUE;
+}
+
 /**
  * hc_call_parse:
  * @call: a call with nothing in it
@@ -177,7 +202,7 @@ hc_call_parse (HcCall *call, HcCallOptions options, const char *summary, const c
 
   return take_words (call, options, summary, argument, &left, error)
          && take_argument (call, left, error) && find_units (call, error)
-         && find_condition (call, error);
+         && find_condition (call, error) && find_weeks (call, error);
 }
 
 /**

@@ -19,6 +19,7 @@ G_BEGIN_DECLS
  * @HC_CALL_KIND: --kind and --empty
  * @HC_CALL_DRAWING: --to, --view, --wall, --scale and --paper
  * @HC_CALL_WEATHER: --outside, --humidity, --wind and --chart
+ * @HC_CALL_WEEKS: --weeks and --csv
  */
 typedef enum
 {
@@ -28,6 +29,7 @@ typedef enum
   HC_CALL_KIND = 1 << 3,
   HC_CALL_DRAWING = 1 << 4,
   HC_CALL_WEATHER = 1 << 5,
+  HC_CALL_WEEKS = 1 << 6,
 } HcCallOptions;
 
 /**
@@ -49,11 +51,14 @@ typedef enum
  * @humidity: (nullable): --humidity
  * @wind: (nullable): --wind
  * @chart: (nullable): --chart
+ * @weeks_word: (nullable): --weeks
+ * @csv: --csv
  * @book: the book
  * @plan: the plan, on the day and by the rules asked for
  * @flock: its birds on that day
  * @units: the units to write in
  * @condition: the condition to judge
+ * @weeks: how many weeks to look at
  * @cache: for checking
  */
 typedef struct
@@ -75,12 +80,15 @@ typedef struct
   char *humidity;
   char *wind;
   char *chart;
+  char *weeks_word;
+  gboolean csv;
 
   HcBook *book;
   HcPlan *plan;
   HcFlock *flock;
   HcUnits units;
   HcCondition condition;
+  guint weeks;
   HcCheckCache *cache;
 } HcCall;
 

@@ -44,5 +44,6 @@ extern const HcVerb hc_verb_draw;
 extern const HcVerb hc_verb_rules;
 extern const HcVerb hc_verb_describe;
 extern const HcVerb hc_verb_night;
+extern const HcVerb hc_verb_year;
 
 G_END_DECLS

@@ -8,6 +8,7 @@
 
 #include "drawing/scale-bar.h"
 #include "words/words.h"
+#include "words/year-words.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -19,19 +20,6 @@ typedef struct
 {
   double left, top, right, bottom;
 } Strip;
-
-static char *
-format_day (const HcPlan *plan)
-{
-  GDate day;
-  char text[64];
-
-  g_date_clear (&day, 1);
-  g_date_set_julian (&day, hc_plan_get_day (plan));
-  /* Translators: a day as strftime() writes it: "10 April 2026". */
-  g_date_strftime (text, sizeof text, _("%d %B %Y"), &day);
-  return g_strdup (text);
-}
 
 static void
 rule_off (const HcInk *ink, const Strip *strip)
@@ -50,7 +38,7 @@ write_title (const HcSheet *sheet, const HcInk *ink, const Strip *strip)
   HcUnits units = (HcUnits) hc_plan_get_site (plan)->units;
   const char *title = hc_plan_get (plan)->title;
   const char *place = hc_plan_get_site (plan)->place;
-  g_autofree char *day = format_day (plan);
+  g_autofree char *day = hc_words_day (hc_plan_get_day (plan));
   g_autofree char *headline
       = sheet->headline ? hc_words_headline (sheet->headline, units) : g_strdup ("");
   g_autofree char *below

@@ -67,7 +67,7 @@ test_a_call_without_words_tells_the_verbs (void)
 static void
 test_every_verb_has_help (void)
 {
-  static const char *const verbs[] = { "check", "capacity", "draw", "rules", "describe" };
+  static const char *const verbs[] = { "check", "capacity", "draw", "rules", "describe", "year" };
 
   for (guint i = 0; i < G_N_ELEMENTS (verbs); i++)
     {
