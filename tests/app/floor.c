@@ -73,9 +73,9 @@ count_handles (Fixture *fixture, HcHandleRole role)
   guint n = 0;
 
   for (; child != NULL; child = gtk_widget_get_next_sibling (child))
-    if (HC_IS_FLOOR_ITEM (child)
-        && hc_floor_item_get_kind (HC_FLOOR_ITEM (child)) == HC_ITEM_HANDLE
-        && hc_floor_item_get_number (HC_FLOOR_ITEM (child)) == role)
+    if (HC_IS_CANVAS_ITEM (child)
+        && hc_canvas_item_get_kind (HC_CANVAS_ITEM (child)) == HC_ITEM_HANDLE
+        && hc_canvas_item_get_number (HC_CANVAS_ITEM (child)) == role)
       n++;
   return n;
 }
@@ -91,11 +91,11 @@ every_part_has_an_item_with_a_name (Fixture *fixture, gconstpointer data)
 
       for (guint f = 0; f < fittings->len; f++)
         {
-          HcFloorItem *item
-              = hc_floor_get_item (fixture->floor, hc_part_get_id (fittings->pdata[f]));
+          HcCanvasItem *item
+              = hc_canvas_get_item (HC_CANVAS (fixture->floor), hc_part_get_id (fittings->pdata[f]));
 
           g_assert_nonnull (item);
-          g_assert_cmpint (hc_floor_item_get_kind (item), ==, HC_ITEM_FITTING);
+          g_assert_cmpint (hc_canvas_item_get_kind (item), ==, HC_ITEM_FITTING);
           gtk_test_accessible_assert_role (GTK_ACCESSIBLE (item), GTK_ACCESSIBLE_ROLE_BUTTON);
           g_assert_true (gtk_test_accessible_has_property (GTK_ACCESSIBLE (item),
                                                            GTK_ACCESSIBLE_PROPERTY_LABEL));
@@ -103,7 +103,7 @@ every_part_has_an_item_with_a_name (Fixture *fixture, gconstpointer data)
     }
   for (guint i = 0; i < layout->openings->len; i++)
     g_assert_nonnull (
-        hc_floor_get_item (fixture->floor, hc_part_get_id (layout->openings->pdata[i])));
+        hc_canvas_get_item (HC_CANVAS (fixture->floor), hc_part_get_id (layout->openings->pdata[i])));
 }
 
 static void
@@ -113,9 +113,9 @@ what_is_removed_loses_its_item (Fixture *fixture, gconstpointer data)
 
   choose (fixture, id);
   gtk_widget_activate_action (GTK_WIDGET (fixture->floor), "floor.remove", NULL);
-  g_assert_null (hc_floor_get_item (fixture->floor, id));
+  g_assert_null (hc_canvas_get_item (HC_CANVAS (fixture->floor), id));
   g_assert_true (hc_document_undo (fixture->document));
-  g_assert_nonnull (hc_floor_get_item (fixture->floor, id));
+  g_assert_nonnull (hc_canvas_get_item (HC_CANVAS (fixture->floor), id));
 }
 
 static void
@@ -145,7 +145,7 @@ a_duplicate_is_selected (Fixture *fixture, gconstpointer data)
   selected = hc_document_get_selection (fixture->document);
   g_assert_nonnull (selected[0]);
   g_assert_cmpstr (selected[0], !=, id);
-  g_assert_nonnull (hc_floor_get_item (fixture->floor, selected[0]));
+  g_assert_nonnull (hc_canvas_get_item (HC_CANVAS (fixture->floor), selected[0]));
 }
 
 static void
@@ -157,7 +157,7 @@ a_pen_has_a_handle_for_every_corner_and_wall (Fixture *fixture, gconstpointer da
   choose (fixture, hc_pen_get_id (pen));
   g_assert_cmpuint (count_handles (fixture, HC_HANDLE_CORNER), ==, walls);
   g_assert_cmpuint (count_handles (fixture, HC_HANDLE_WALL), ==, walls);
-  gtk_widget_activate_action (GTK_WIDGET (fixture->floor), "floor.give-up", NULL);
+  gtk_widget_activate_action (GTK_WIDGET (fixture->floor), "canvas.give-up", NULL);
   g_assert_cmpuint (count_handles (fixture, HC_HANDLE_CORNER), ==, 0);
 }
 
@@ -243,26 +243,26 @@ several_are_chosen_by_keys (Fixture *fixture, gconstpointer data)
 {
   GtkWidget *floor = GTK_WIDGET (fixture->floor);
   const char *first = hc_fitting_get_id (first_fitting (fixture));
-  HcFloorItem *item = hc_floor_get_item (fixture->floor, first);
+  HcCanvasItem *item = hc_canvas_get_item (HC_CANVAS (fixture->floor), first);
   GtkWidget *focus;
   const char *other;
 
   choose (fixture, first);
   gtk_widget_grab_focus (GTK_WIDGET (item));
-  gtk_widget_activate_action (floor, "floor.walk", "i", 1);
+  gtk_widget_activate_action (floor, "canvas.walk", "i", 1);
   focus = gtk_root_get_focus (gtk_widget_get_root (floor));
-  g_assert_true (HC_IS_FLOOR_ITEM (focus));
-  g_assert_cmpint (hc_floor_item_get_kind (HC_FLOOR_ITEM (focus)), !=, HC_ITEM_HANDLE);
-  other = hc_floor_item_get_id (HC_FLOOR_ITEM (focus));
+  g_assert_true (HC_IS_CANVAS_ITEM (focus));
+  g_assert_cmpint (hc_canvas_item_get_kind (HC_CANVAS_ITEM (focus)), !=, HC_ITEM_HANDLE);
+  other = hc_canvas_item_get_id (HC_CANVAS_ITEM (focus));
   g_assert_cmpstr (other, !=, first);
   g_assert_false (hc_document_is_selected (fixture->document, other));
-  gtk_widget_activate_action (floor, "floor.choose-too", NULL);
+  gtk_widget_activate_action (floor, "canvas.choose-too", NULL);
   g_assert_true (hc_document_is_selected (fixture->document, first));
   g_assert_true (hc_document_is_selected (fixture->document, other));
   gtk_test_accessible_assert_state (focus, GTK_ACCESSIBLE_STATE_SELECTED, TRUE);
-  gtk_widget_activate_action (floor, "floor.choose-too", NULL);
+  gtk_widget_activate_action (floor, "canvas.choose-too", NULL);
   g_assert_false (hc_document_is_selected (fixture->document, other));
-  gtk_widget_activate_action (floor, "floor.walk", "i", -1);
+  gtk_widget_activate_action (floor, "canvas.walk", "i", -1);
   g_assert_true (gtk_root_get_focus (gtk_widget_get_root (floor)) == GTK_WIDGET (item));
 }
 

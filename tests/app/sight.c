@@ -1,10 +1,10 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What part of the floor is in sight: fitting, zooming and panning are exact. */
+ * What part of a canvas is in sight: fitting, zooming and panning are exact. */
 #include "config.h"
 
-#include "app/floor/sight.h"
+#include "app/canvas/sight.h"
 
 #define NEAR 1e-9
 

@@ -4,49 +4,42 @@
  * What each drag on the floor makes of the plan it began with. */
 #include "config.h"
 
-#include "app/floor/floor-drag.h"
-
 #include "app/floor/floor-handle.h"
+#include "app/floor/floor-private.h"
 
 #include "base/ids.h"
-#include "flock/own-standard.h"
 #include "plan/edit-corner.h"
 #include "plan/edit-fitting.h"
 #include "plan/edit-opening.h"
 #include "plan/edit-pen.h"
 #include "plan/edit-wall.h"
 #include "plan/wall-places.h"
-#include "supply/rule-distances.h"
 
 #include <glib/gi18n.h>
 #include <math.h>
 
-#define SNAP_REACH_PX 9.0
+typedef enum
+{
+  HC_DRAG_FITTINGS = HC_DRAG_OWN,
+  HC_DRAG_OPENING,
+  HC_DRAG_EDGE,
+  HC_DRAG_TURN,
+  HC_DRAG_CORNER,
+  HC_DRAG_WALL,
+  HC_DRAG_NEW_PEN,
+} HcFloorDragKind;
+
 #define EVEN_MM 50.0
 #define TURN_EVEN_DEG 15.0
 #define TURN_CATCH_DEG 4.0
 #define LEAST_SIDE_MM 20.0
 
-void
-hc_floor_drag_free (HcFloorDrag *drag)
+static int
+kind_of (HcFloor *self, HcCanvasItem *item)
 {
-  hc_plan_unref (drag->start);
-  g_free (drag->id);
-  g_strfreev (drag->ids);
-  g_strfreev (drag->new_ids);
-  g_free (drag);
-}
-
-static HcDragKind
-kind_of (HcFloor *self, HcFloorItem *item)
-{
-  if (hc_document_is_read_only (hc_panel_get_document (HC_PANEL (self))))
-    return HC_DRAG_PAN;
   if (self->tool != HC_TOOL_CHOOSE)
     return HC_DRAG_NEW_PEN;
-  if (item == NULL)
-    return HC_DRAG_PAN;
-  switch (hc_floor_item_get_kind (item))
+  switch (hc_canvas_item_get_kind (item))
     {
     case HC_ITEM_FITTING:
       return HC_DRAG_FITTINGS;
@@ -57,7 +50,7 @@ kind_of (HcFloor *self, HcFloorItem *item)
     case HC_ITEM_HANDLE:
       break;
     }
-  switch ((HcHandleRole) hc_floor_item_get_number (item))
+  switch ((HcHandleRole) hc_canvas_item_get_number (item))
     {
     case HC_HANDLE_TURN:
       return HC_DRAG_TURN;
@@ -70,75 +63,25 @@ kind_of (HcFloor *self, HcFloorItem *item)
     }
 }
 
-static char **
-fittings_selected (HcFloor *self)
-{
-  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
-  const char *const *ids
-      = hc_document_get_selection (hc_panel_get_document (HC_PANEL (self)));
-
-  for (guint i = 0; ids[i] != NULL; i++)
-    {
-      HcFitting *fitting = hc_layout_get_fitting (self->layout, ids[i], NULL);
-
-      if (fitting != NULL && !hc_fitting_get (fitting)->locked)
-        g_strv_builder_add (builder, ids[i]);
-    }
-  return g_strv_builder_end (builder);
-}
-
-static HcSnapRules
-distances_asked (HcPlan *plan, HcBook *book)
-{
-  g_autoptr (HcStandard) standard = hc_plan_get_own_standard (plan, book);
-
-  return hc_standard_get_distances (standard, HC_LEVEL_GOOD);
-}
-
 /**
- * hc_floor_drag_new: (skip)
- * @self: the floor
- * @item: (nullable): what it begins on
- * @from: where it begins, mm
- *
- * Returns: (transfer full): a drag that has not moved yet
+ * hc_floor_begin_drag: (skip)
+ * @canvas: the floor
+ * @drag: a drag that begins
+ * @item: (nullable): on what; a tool needs nothing
  */
-HcFloorDrag *
-hc_floor_drag_new (HcFloor *self, HcFloorItem *item, HcPoint from)
+void
+hc_floor_begin_drag (HcCanvas *canvas, HcDrag *drag, HcCanvasItem *item)
 {
-  HcFloorDrag *drag = g_new0 (HcFloorDrag, 1);
-
-  drag->kind = kind_of (self, item);
-  drag->start = hc_plan_ref (
-      hc_document_get_settled_plan (hc_panel_get_document (HC_PANEL (self))));
-  drag->rules = distances_asked (drag->start, hc_panel_get_book (HC_PANEL (self)));
-  drag->sight = self->sight;
-  drag->from = drag->to = from;
-  drag->id = item != NULL ? g_strdup (hc_floor_item_get_id (item)) : NULL;
-  drag->role = item != NULL ? hc_floor_item_get_number (item) : 0;
-  drag->ids = fittings_selected (self);
+  drag->kind = kind_of (HC_FLOOR (canvas), item);
   if (drag->kind == HC_DRAG_NEW_PEN)
     drag->new_ids = hc_pen_ids_new ();
-  return drag;
-}
-
-static HcPoint
-moved_by (const HcFloorDrag *drag)
-{
-  return hc_point_subtract (drag->to, drag->from);
-}
-
-static double
-reach_mm (const HcFloorDrag *drag)
-{
-  return drag->free ? 0 : SNAP_REACH_PX / drag->sight.scale;
 }
 
 static HcPlan *
-move_fittings (HcFloorDrag *drag, GError **error)
+move_fittings (HcDrag *drag, GError **error)
 {
   const char *const *ids = (const char *const *) drag->ids;
-  HcSnap snap = hc_snap_fittings (drag->start, ids, moved_by (drag), reach_mm (drag),
+  HcSnap snap = hc_snap_fittings (drag->start, ids, hc_drag_get_way (drag), hc_drag_get_reach_mm (drag),
                                   &drag->rules);
 
   drag->n_caught = snap.n_caught;
@@ -147,7 +90,7 @@ move_fittings (HcFloorDrag *drag, GError **error)
 }
 
 static HcPlan *
-slide_opening (HcFloorDrag *drag, GError **error)
+slide_opening (HcDrag *drag, GError **error)
 {
   double along_mm = 0;
   HcWall *wall = hc_layout_find_nearest_wall (hc_plan_get_layout (drag->start), drag->to, &along_mm);
@@ -167,12 +110,12 @@ stretched (double length_mm, double by_mm, gboolean even)
 
 /* One edge moves, the opposite one stays. */
 static HcPlan *
-move_edge (HcFloorDrag *drag, GError **error)
+move_edge (HcDrag *drag, GError **error)
 {
   HcFitting *fitting
       = hc_layout_get_fitting (hc_plan_get_layout (drag->start), drag->id, NULL);
   HcFittingValues values = *hc_fitting_get (fitting);
-  HcPoint by = hc_point_turn (moved_by (drag), -values.turn_deg);
+  HcPoint by = hc_point_turn (hc_drag_get_way (drag), -values.turn_deg);
   gboolean sideways = drag->role == HC_HANDLE_LEFT || drag->role == HC_HANDLE_RIGHT;
   double side = drag->role == HC_HANDLE_LEFT || drag->role == HC_HANDLE_BACK ? -1 : 1;
   double *length_mm = sideways ? &values.width_mm : &values.depth_mm;
@@ -198,7 +141,7 @@ caught_turn (double turn_deg)
 }
 
 static HcPlan *
-turn_fitting (HcFloorDrag *drag, GError **error)
+turn_fitting (HcDrag *drag, GError **error)
 {
   const char *const ids[] = { drag->id, NULL };
   HcFitting *fitting
@@ -215,9 +158,9 @@ turn_fitting (HcFloorDrag *drag, GError **error)
 }
 
 static HcPlan *
-move_corner (HcFloorDrag *drag, GError **error)
+move_corner (HcDrag *drag, GError **error)
 {
-  HcSnap snap = hc_snap_corner (drag->start, drag->id, drag->to, reach_mm (drag));
+  HcSnap snap = hc_snap_corner (drag->start, drag->id, drag->to, hc_drag_get_reach_mm (drag));
 
   drag->n_caught = snap.n_caught;
   memcpy (drag->caught, snap.caught, sizeof drag->caught);
@@ -225,7 +168,7 @@ move_corner (HcFloorDrag *drag, GError **error)
 }
 
 static HcPlan *
-move_wall (HcFloorDrag *drag, GError **error)
+move_wall (HcDrag *drag, GError **error)
 {
   HcLayout *layout = hc_plan_get_layout (drag->start);
   HcWall *wall = hc_layout_get_wall (layout, drag->id);
@@ -235,29 +178,29 @@ move_wall (HcFloorDrag *drag, GError **error)
   if (!hc_layout_get_wall_line (layout, wall, &from, &to))
     return hc_plan_ref (drag->start);
   along = hc_point_unit (hc_point_subtract (to, from));
-  by_mm = hc_point_cross (along, moved_by (drag));
+  by_mm = hc_point_cross (along, hc_drag_get_way (drag));
   if (!drag->free)
     by_mm = round (by_mm / 10) * 10;
   return hc_plan_move_wall (drag->start, drag->id, by_mm, error);
 }
 
 static HcPlan *
-draw_pen (HcFloor *self, HcFloorDrag *drag, GError **error)
+draw_pen (HcFloor *self, HcDrag *drag, GError **error)
 {
   HcPenKind kind = self->tool == HC_TOOL_RUN ? HC_PEN_RUN : HC_PEN_INDOOR;
   HcPoint to = drag->to, from = drag->from;
 
   if (!drag->free)
     {
-      from = hc_snap_point (drag->start, from, reach_mm (drag));
-      to = hc_snap_point (drag->start, to, reach_mm (drag));
+      from = hc_snap_point (drag->start, from, hc_drag_get_reach_mm (drag));
+      to = hc_snap_point (drag->start, to, hc_drag_get_reach_mm (drag));
     }
   return hc_plan_add_pen (drag->start, kind, from, to, (const char *const *) drag->new_ids, error);
 }
 
 /**
- * hc_floor_drag_get_plan: (skip)
- * @self: the floor
+ * hc_floor_get_drag_plan: (skip)
+ * @canvas: the floor
  * @drag: a drag
  * @error: return location for why it leads nowhere
  *
@@ -265,10 +208,10 @@ draw_pen (HcFloor *self, HcFloorDrag *drag, GError **error)
  *   began with
  */
 HcPlan *
-hc_floor_drag_get_plan (HcFloor *self, HcFloorDrag *drag, GError **error)
+hc_floor_get_drag_plan (HcCanvas *canvas, HcDrag *drag, GError **error)
 {
   drag->n_caught = 0;
-  switch (drag->kind)
+  switch ((HcFloorDragKind) drag->kind)
     {
     case HC_DRAG_FITTINGS:
       return move_fittings (drag, error);
@@ -283,22 +226,21 @@ hc_floor_drag_get_plan (HcFloor *self, HcFloorDrag *drag, GError **error)
     case HC_DRAG_WALL:
       return move_wall (drag, error);
     case HC_DRAG_NEW_PEN:
-      return draw_pen (self, drag, error);
-    case HC_DRAG_PAN:
-    case HC_DRAG_BAND:
-      break;
+      return draw_pen (HC_FLOOR (canvas), drag, error);
+    default:
+      return hc_plan_ref (drag->start);
     }
-  return hc_plan_ref (drag->start);
 }
 
 /**
- * hc_floor_drag_get_label: (skip)
+ * hc_floor_get_drag_label: (skip)
+ * @canvas: the floor
  * @drag: a drag
  *
  * Returns: what the step is called in the undo menu
  */
 const char *
-hc_floor_drag_get_label (const HcFloorDrag *drag)
+hc_floor_get_drag_label (HcCanvas *canvas, const HcDrag *drag)
 {
   switch (drag->kind)
     {
@@ -317,4 +259,17 @@ hc_floor_drag_get_label (const HcFloorDrag *drag)
     default:
       return _("Move");
     }
+}
+
+/* A pen that was drawn is chosen, and the birds find new places. */
+void
+hc_floor_drag_ended (HcCanvas *canvas, const HcDrag *drag)
+{
+  HcFloor *self = HC_FLOOR (canvas);
+
+  gtk_widget_queue_draw (self->birds);
+  if (!drag->claimed || drag->kind != HC_DRAG_NEW_PEN)
+    return;
+  hc_floor_set_tool (self, HC_TOOL_CHOOSE);
+  hc_canvas_show_part (canvas, drag->new_ids[0]);
 }

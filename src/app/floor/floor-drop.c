@@ -77,7 +77,7 @@ hc_floor_add_opening (HcFloor *self, HcOpening *pattern, HcPoint at)
 static gboolean
 dropped (GtkDropTarget *target, const GValue *value, double x, double y, HcFloor *self)
 {
-  HcPoint at = hc_sight_to_mm (&self->sight, x, y);
+  HcPoint at = hc_sight_to_mm (&self->canvas.sight, x, y);
 
   if (hc_panel_get_document (HC_PANEL (self)) == NULL)
     return FALSE;
@@ -109,11 +109,11 @@ middle_of_interest (HcFloor *self)
 {
   const char *const *ids
       = hc_document_get_selection (hc_panel_get_document (HC_PANEL (self)));
-  HcFloorItem *item = ids[0] != NULL ? hc_floor_get_item (self, ids[0]) : NULL;
+  HcCanvasItem *item = ids[0] != NULL ? hc_canvas_get_item (&self->canvas, ids[0]) : NULL;
 
   if (item != NULL)
-    return hc_floor_item_get_frame (item)->centre;
-  return hc_sight_to_mm (&self->sight, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
+    return hc_canvas_item_get_frame (item)->centre;
+  return hc_sight_to_mm (&self->canvas.sight, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
                          gtk_widget_get_height (GTK_WIDGET (self)) / 2.0);
 }
 

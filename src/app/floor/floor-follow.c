@@ -7,8 +7,6 @@
 #include "app/floor/floor-private.h"
 
 #include "drawing/wall-outline.h"
-#include "words/house-words.h"
-#include "words/words.h"
 
 #include <math.h>
 
@@ -57,70 +55,29 @@ typedef struct
   gboolean same_ground;
 } Following;
 
-static void
-put_in_storey (HcFloor *self, HcFloorItem *item, guint storey)
-{
-  GtkWidget *below = gtk_widget_get_prev_sibling (self->birds);
-
-  while (below != self->ground && hc_floor_item_get_number (HC_FLOOR_ITEM (below)) > storey)
-    below = gtk_widget_get_prev_sibling (below);
-  hc_floor_item_set_number (item, storey);
-  gtk_widget_insert_after (GTK_WIDGET (item), GTK_WIDGET (self), below);
-}
-
-static HcFloorItem *
+static HcCanvasItem *
 item_for (Following *following, HcItemKind kind, gpointer part, HcItemDraw draw, guint storey)
 {
-  HcFloor *self = following->floor;
-  const char *id = hc_part_get_id (part);
-  HcFloorItem *item = g_hash_table_lookup (self->items, id);
+  HcCanvasItem *item
+      = hc_canvas_item_for (&following->floor->canvas, kind, part, draw, storey);
 
-  if (item == NULL)
-    {
-      item = hc_floor_item_new (kind, id, draw, self);
-      put_in_storey (self, item, storey);
-      g_hash_table_insert (self->items, (gpointer) hc_floor_item_get_id (item), item);
-    }
-  g_hash_table_add (following->seen, (gpointer) hc_floor_item_get_id (item));
+  g_hash_table_add (following->seen, (gpointer) hc_canvas_item_get_id (item));
   return item;
-}
-
-static void
-tell_item (HcFloor *self, HcFloorItem *item)
-{
-  HcUnits units = hc_panel_get_units (HC_PANEL (self));
-  gpointer part = hc_floor_item_get_part (item);
-  g_autofree char *label = NULL;
-  g_autofree char *place = NULL;
-
-  switch (hc_floor_item_get_kind (item))
-    {
-    case HC_ITEM_FITTING:
-      label = hc_words_fitting (part, units);
-      place = hc_words_fitting_place (self->layout, part, units);
-      break;
-    case HC_ITEM_OPENING:
-      label = hc_words_opening (part, units);
-      break;
-    default:
-      label = hc_words_pen (self->layout, part, units);
-    }
-  hc_floor_item_tell (item, label, place);
 }
 
 static void
 follow_fitting (Following *following, HcFitting *fitting)
 {
   const HcFittingValues *values = hc_fitting_get (fitting);
-  HcFloorItem *item = item_for (following, HC_ITEM_FITTING, fitting, hc_floor_draw_fitting,
+  HcCanvasItem *item = item_for (following, HC_ITEM_FITTING, fitting, hc_floor_draw_fitting,
                                 storey_of (values));
   HcItemFrame frame = { { values->x_mm, values->y_mm }, values->turn_deg, values->width_mm,
                         values->depth_mm };
 
-  if (!hc_floor_item_set_part (item, fitting))
+  if (!hc_canvas_item_set_part (item, fitting))
     return;
-  hc_floor_item_set_frame (item, &frame);
-  tell_item (following->floor, item);
+  hc_canvas_item_set_frame (item, &frame);
+  hc_canvas_tell_item (&following->floor->canvas, item);
 }
 
 static void
@@ -151,72 +108,45 @@ follow_opening (Following *following, HcOpening *opening)
 {
   HcFloor *self = following->floor;
   const HcOpeningValues *values = hc_opening_get (opening);
-  HcWall *wall = hc_layout_get_wall (self->layout, values->wall);
-  HcFloorItem *item;
+  HcWall *wall = hc_layout_get_wall (self->canvas.layout, values->wall);
+  HcCanvasItem *item;
   HcItemFrame frame;
   HcWallFaces faces;
 
-  if (wall == NULL || !hc_wall_faces (self->layout, wall, &faces))
+  if (wall == NULL || !hc_wall_faces (self->canvas.layout, wall, &faces))
     return;
   item = item_for (following, HC_ITEM_OPENING, opening, hc_floor_draw_opening, STOREY_OPENING);
   frame = opening_frame (&faces, values);
-  hc_floor_item_set_part (item, opening);
-  hc_floor_item_set_frame (item, &frame);
-  tell_item (self, item);
+  hc_canvas_item_set_part (item, opening);
+  hc_canvas_item_set_frame (item, &frame);
+  hc_canvas_tell_item (&self->canvas, item);
 }
 
 static void
 follow_pen (Following *following, HcPen *pen)
 {
   HcFloor *self = following->floor;
-  HcFloorItem *item
+  HcCanvasItem *item
       = item_for (following, HC_ITEM_PEN, pen, hc_floor_draw_pen, STOREY_PEN);
-  g_autoptr (GArray) ring = hc_layout_get_pen_ring (self->layout, pen);
+  g_autoptr (GArray) ring = hc_layout_get_pen_ring (self->canvas.layout, pen);
   HcBox box = hc_box_around ((const HcPoint *) ring->data, ring->len);
   HcItemFrame frame = { hc_box_centre (box), 0, MAX (box.width_mm, 1), MAX (box.depth_mm, 1) };
 
-  hc_floor_item_set_part (item, pen);
-  hc_floor_item_set_frame (item, &frame);
-  tell_item (self, item);
+  hc_canvas_item_set_part (item, pen);
+  hc_canvas_item_set_frame (item, &frame);
+  hc_canvas_tell_item (&self->canvas, item);
 }
 
 /* An item that stays as it is, but for the part it stands for. */
 static void
 keep_item (Following *following, gpointer part)
 {
-  HcFloorItem *item = g_hash_table_lookup (following->floor->items, hc_part_get_id (part));
+  HcCanvasItem *item = g_hash_table_lookup (following->floor->canvas.items, hc_part_get_id (part));
 
   if (item == NULL)
     return;
-  hc_floor_item_keep_part (item, part);
-  g_hash_table_add (following->seen, (gpointer) hc_floor_item_get_id (item));
-}
-
-/**
- * hc_floor_take_away: (skip)
- * @self: the floor
- * @item: an item or handle of it that goes
- *
- * The floor takes the focus over at once: until GTK gives it to somebody, keys
- * pressed meanwhile are lost.
- */
-void
-hc_floor_take_away (HcFloor *self, gpointer item)
-{
-  if (gtk_widget_has_focus (item))
-    gtk_widget_grab_focus (GTK_WIDGET (self));
-  gtk_widget_unparent (item);
-}
-
-static gboolean
-is_gone (gpointer id, gpointer item, gpointer data)
-{
-  Following *following = data;
-
-  if (g_hash_table_contains (following->seen, id))
-    return FALSE;
-  hc_floor_take_away (following->floor, item);
-  return TRUE;
+  hc_canvas_item_keep_part (item, part);
+  g_hash_table_add (following->seen, (gpointer) hc_canvas_item_get_id (item));
 }
 
 static gboolean
@@ -262,7 +192,7 @@ follow_openings (Following *following, HcParts *openings)
 static void
 follow_layout (HcFloor *self, gboolean same_ground)
 {
-  const HcLayoutValues *layout = hc_layout_get (self->layout);
+  const HcLayoutValues *layout = hc_layout_get (self->canvas.layout);
   g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
   Following following = { self, seen, same_ground };
 
@@ -278,7 +208,7 @@ follow_layout (HcFloor *self, gboolean same_ground)
     }
   follow_fittings (&following, layout->loose);
   follow_openings (&following, layout->openings);
-  g_hash_table_foreach_remove (self->items, is_gone, &following);
+  hc_canvas_take_away_unseen (&self->canvas, seen);
 }
 
 /* Lengths are drawn and told anew when they are measured in other units. */
@@ -286,18 +216,12 @@ static void
 follow_units (HcFloor *self)
 {
   HcUnits units = hc_panel_get_units (HC_PANEL (self));
-  GHashTableIter at;
-  gpointer item;
 
   if (self->units == units)
     return;
   self->units = units;
-  gtk_widget_queue_draw (self->ground);
-  gtk_widget_queue_draw (self->words);
-  gtk_widget_queue_draw (self->marks);
-  g_hash_table_iter_init (&at, self->items);
-  while (g_hash_table_iter_next (&at, NULL, &item))
-    tell_item (self, item);
+  hc_canvas_redraw_sheets (&self->canvas);
+  hc_canvas_tell_items (&self->canvas);
 }
 
 /**
@@ -311,22 +235,22 @@ void
 hc_floor_follow_plan (HcFloor *self)
 {
   HcLayout *layout = hc_plan_get_layout (hc_panel_get_plan (HC_PANEL (self)));
-  g_autoptr (HcLayout) before = g_steal_pointer (&self->layout);
+  g_autoptr (HcLayout) before = g_steal_pointer (&self->canvas.layout);
   gboolean is_same_ground;
 
-  self->layout = hc_layout_ref (layout);
+  self->canvas.layout = hc_layout_ref (layout);
   follow_units (self);
   if (before == layout)
     return;
   is_same_ground = same_ground (before, layout);
   if (!is_same_ground)
     {
-      gtk_widget_queue_draw (self->ground);
+      gtk_widget_queue_draw (self->canvas.ground);
       gtk_widget_queue_draw (self->words);
     }
   follow_layout (self, is_same_ground);
-  hc_floor_follow_handles (self);
-  gtk_widget_queue_draw (self->marks);
+  hc_floor_follow_handles (&self->canvas);
+  gtk_widget_queue_draw (self->canvas.marks);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
 }
 
@@ -341,42 +265,10 @@ hc_floor_follow_plan (HcFloor *self)
 void
 hc_floor_follow_check (HcFloor *self)
 {
-  HcCheck *check = hc_panel_get_check (HC_PANEL (self));
-  GHashTableIter at;
-  gpointer id, item;
-
-  if (check == NULL)
-    return;
-  g_hash_table_iter_init (&at, self->items);
-  while (g_hash_table_iter_next (&at, &id, &item))
-    {
-      gboolean is_pen = hc_floor_item_get_kind (item) == HC_ITEM_PEN;
-      HcLevel level
-          = is_pen ? hc_check_get_pen_level (check, id) : hc_check_get_part_level (check, id);
-
-      if (hc_floor_item_set_level (item, level) && is_pen)
-        gtk_widget_queue_draw (self->words);
-    }
+  if (hc_canvas_follow_levels (&self->canvas, HC_ITEM_PEN))
+    gtk_widget_queue_draw (self->words);
   if (!hc_document_is_previewing (hc_panel_get_document (HC_PANEL (self))))
     gtk_widget_queue_draw (self->birds);
-}
-
-/**
- * hc_floor_follow_selection: (skip)
- * @self: the floor
- */
-void
-hc_floor_follow_selection (HcFloor *self)
-{
-  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
-  GHashTableIter at;
-  gpointer id, item;
-
-  g_hash_table_iter_init (&at, self->items);
-  while (g_hash_table_iter_next (&at, &id, &item))
-    hc_floor_item_set_selected (item, hc_document_is_selected (document, id));
-  hc_floor_follow_handles (self);
-  gtk_widget_queue_draw (self->marks);
 }
 
 /* A box round the frame, however it is turned. */
@@ -393,21 +285,21 @@ box_round (const HcItemFrame *frame)
 
 /**
  * hc_floor_get_extents: (skip)
- * @self: the floor
+ * @canvas: the floor
  *
  * Returns: a box round all there is
  */
 HcBox
-hc_floor_get_extents (HcFloor *self)
+hc_floor_get_extents (HcCanvas *canvas)
 {
   GHashTableIter at;
   gpointer item;
   HcBox box = hc_box_empty ();
 
-  g_hash_table_iter_init (&at, self->items);
+  g_hash_table_iter_init (&at, canvas->items);
   while (g_hash_table_iter_next (&at, NULL, &item))
     {
-      const HcItemFrame *frame = hc_floor_item_get_frame (item);
+      const HcItemFrame *frame = hc_canvas_item_get_frame (item);
 
       box = hc_box_join (box, box_round (frame));
     }

@@ -39,11 +39,11 @@ hc_floor_draw_ground (const HcInk *ink, gpointer floor)
 {
   HcFloor *self = floor;
 
-  if (self->layout == NULL)
+  if (self->canvas.layout == NULL)
     return;
-  draw_pen_floors (ink, self->layout);
-  hc_draw_walls (ink, self->layout);
-  hc_draw_dimensions (ink, self->layout, hc_panel_get_units (HC_PANEL (self)));
+  draw_pen_floors (ink, self->canvas.layout);
+  hc_draw_walls (ink, self->canvas.layout);
+  hc_draw_dimensions (ink, self->canvas.layout, hc_panel_get_units (HC_PANEL (self)));
 }
 
 static gboolean
@@ -66,14 +66,14 @@ hc_floor_draw_birds (const HcInk *ink, gpointer floor)
 }
 
 void
-hc_floor_draw_opening (const HcInk *ink, HcFloorItem *item, gpointer floor)
+hc_floor_draw_opening (const HcInk *ink, HcCanvasItem *item, gpointer floor)
 {
-  const HcItemFrame *frame = hc_floor_item_get_frame (item);
+  const HcItemFrame *frame = hc_canvas_item_get_frame (item);
 
-  hc_draw_opening (ink, hc_opening_get (hc_floor_item_get_part (item)), frame->depth_mm);
-  if (hc_floor_item_get_level (item) < HC_LEVEL_GOOD)
-    hc_draw_opening_mark (ink, hc_floor_item_get_level (item));
-  hc_floor_draw_outline (ink, item, floor);
+  hc_draw_opening (ink, hc_opening_get (hc_canvas_item_get_part (item)), frame->depth_mm);
+  if (hc_canvas_item_get_level (item) < HC_LEVEL_GOOD)
+    hc_draw_opening_mark (ink, hc_canvas_item_get_level (item));
+  hc_canvas_draw_outline (ink, item, floor);
 }
 
 /* While one fitting is selected: how far it is from what stands around it. */
@@ -87,7 +87,7 @@ hc_floor_draw_distances (const HcInk *ink, HcFloor *self)
 
   if (ids[0] == NULL || ids[1] != NULL)
     return;
-  n = hc_layout_measure_around (self->layout, ids[0], distances);
+  n = hc_layout_measure_around (self->canvas.layout, ids[0], distances);
   for (guint i = 0; i < n; i++)
     if (distances[i].mm > 1)
       hc_draw_dimension (ink, distances[i].from, distances[i].to, 0,
@@ -97,7 +97,7 @@ hc_floor_draw_distances (const HcInk *ink, HcFloor *self)
 static void
 draw_scale_bar (const HcInk *ink, HcFloor *self)
 {
-  HcPoint corner = hc_sight_to_mm (&self->sight, SCALE_BAR_IN_PX,
+  HcPoint corner = hc_sight_to_mm (&self->canvas.sight, SCALE_BAR_IN_PX,
                                   gtk_widget_get_height (GTK_WIDGET (self)) - SCALE_BAR_IN_PX);
 
   hc_draw_scale_bar (ink, corner.x_mm, corner.y_mm, SCALE_BAR_PX / ink->scale,
@@ -111,11 +111,11 @@ hc_floor_draw_words (const HcInk *ink, gpointer floor)
   HcFloor *self = floor;
   HcCheck *check;
 
-  if (self->layout == NULL)
+  if (self->canvas.layout == NULL)
     return;
   check = hc_panel_get_check (HC_PANEL (self));
-  hc_draw_pen_names (ink, self->layout, hc_panel_get_units (HC_PANEL (self)), NULL);
+  hc_draw_pen_names (ink, self->canvas.layout, hc_panel_get_units (HC_PANEL (self)), NULL);
   if (check != NULL)
-    hc_draw_pen_marks (ink, self->layout, check);
+    hc_draw_pen_marks (ink, self->canvas.layout, check);
   draw_scale_bar (ink, self);
 }

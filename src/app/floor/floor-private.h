@@ -4,75 +4,54 @@
  * What the files of the floor share. */
 #pragma once
 
-#include "app/floor/floor-sheet.h"
 #include "app/floor/floor.h"
 
 G_BEGIN_DECLS
 
-typedef struct _HcFloorDrag HcFloorDrag;
-void hc_floor_drag_free (HcFloorDrag *drag);
-
 struct _HcFloor
 {
-  HcPanel parent_instance;
+  HcCanvas canvas;
 
   GSettings *settings;
-  HcSight sight;
-  gboolean fitted;
-  gboolean dark;
   HcFloorTool tool;
-  HcFloorDrag *drag;
-  double pointer_x;
-  double pointer_y;
-  HcSight pinch_from;
-  gboolean walking;
-
-  HcLayout *layout;
   HcUnits units;
-  GHashTable *items;
-  GPtrArray *handles;
-  char *handled;
   guint handled_sides;
 
-  GtkWidget *ground;
   GtkWidget *birds;
   GtkWidget *words;
-  GtkWidget *marks;
 };
 
 /* Bringing the children in step with the plan. */
 void hc_floor_follow_plan (HcFloor *self);
 void hc_floor_follow_check (HcFloor *self);
-void hc_floor_follow_selection (HcFloor *self);
+HcBox hc_floor_get_extents (HcCanvas *canvas);
 
 /* Handles of what is selected: corners, walls, edges, the turning grip. */
-void hc_floor_take_away (HcFloor *self, gpointer item);
-void hc_floor_follow_handles (HcFloor *self);
-void hc_floor_place_handles (HcFloor *self);
-void hc_floor_focus_handle (HcFloor *self, const char *id, guint role);
+void hc_floor_follow_handles (HcCanvas *canvas);
+void hc_floor_place_handles (HcCanvas *canvas);
 guint hc_floor_count_sides (HcFloor *self, const char *id);
 
+/* Drags. */
+void hc_floor_begin_drag (HcCanvas *canvas, HcDrag *drag, HcCanvasItem *item);
+HcPlan *hc_floor_get_drag_plan (HcCanvas *canvas, HcDrag *drag, GError **error);
+const char *hc_floor_get_drag_label (HcCanvas *canvas, const HcDrag *drag);
+void hc_floor_drag_ended (HcCanvas *canvas, const HcDrag *drag);
+
 /* Pointer and keys. */
-void hc_floor_add_gestures (HcFloor *self);
-gboolean hc_floor_focus (GtkWidget *widget, GtkDirectionType direction);
+void hc_floor_nudge (HcCanvas *canvas, HcCanvasItem *focus, HcPoint by);
 void hc_floor_class_add_actions (GtkWidgetClass *klass);
 void hc_floor_add_drop (HcFloor *self);
-void hc_floor_choose (HcFloor *self, HcFloorItem *item, gboolean add);
-HcFloorItem *hc_floor_item_at (HcFloor *self, double x_px, double y_px);
 
 /* Drawing of the sheets. */
 void hc_floor_draw_ground (const HcInk *ink, gpointer floor);
 void hc_floor_draw_birds (const HcInk *ink, gpointer floor);
 void hc_floor_draw_marks (const HcInk *ink, gpointer floor);
-void hc_floor_draw_fitting (const HcInk *ink, HcFloorItem *item, gpointer floor);
-void hc_floor_draw_opening (const HcInk *ink, HcFloorItem *item, gpointer floor);
-void hc_floor_draw_pen (const HcInk *ink, HcFloorItem *item, gpointer floor);
-void hc_floor_draw_outline (const HcInk *ink, HcFloorItem *item, gpointer floor);
+void hc_floor_draw_fitting (const HcInk *ink, HcCanvasItem *item, gpointer floor);
+void hc_floor_draw_opening (const HcInk *ink, HcCanvasItem *item, gpointer floor);
+void hc_floor_draw_pen (const HcInk *ink, HcCanvasItem *item, gpointer floor);
 void hc_floor_draw_words (const HcInk *ink, gpointer floor);
 void hc_floor_draw_distances (const HcInk *ink, HcFloor *self);
 gboolean hc_floor_get_marks_extents (gpointer floor, graphene_rect_t *extents);
-void hc_floor_draw_handle (const HcInk *ink, HcFloorItem *item, gpointer floor);
-
-HcBox hc_floor_get_extents (HcFloor *self);
+void hc_floor_draw_handle (const HcInk *ink, HcCanvasItem *item, gpointer floor);
 
 G_END_DECLS

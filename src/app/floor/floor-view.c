@@ -35,19 +35,19 @@ hc_floor_view_get_floor (HcFloorView *self)
 static void
 zoom_in (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  hc_floor_zoom (HC_FLOOR_VIEW (widget)->floor, ZOOM_STEP);
+  hc_canvas_zoom (HC_CANVAS (HC_FLOOR_VIEW (widget)->floor), ZOOM_STEP);
 }
 
 static void
 zoom_out (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  hc_floor_zoom (HC_FLOOR_VIEW (widget)->floor, 1 / ZOOM_STEP);
+  hc_canvas_zoom (HC_CANVAS (HC_FLOOR_VIEW (widget)->floor), 1 / ZOOM_STEP);
 }
 
 static void
 zoom_fit (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  hc_floor_fit (HC_FLOOR_VIEW (widget)->floor);
+  hc_canvas_fit (HC_CANVAS (HC_FLOOR_VIEW (widget)->floor));
 }
 
 /* Buttons elsewhere act on what is selected on the floor. */

@@ -1,136 +1,12 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The floor itself: its layers, its sight, and laying it out. */
+ * The floor itself: its sheets and its tool. */
 #include "config.h"
 
-#include "app/floor/floor-drag.h"
 #include "app/floor/floor-private.h"
 
-#define FIT_MARGIN_PX 64
-
-G_DEFINE_FINAL_TYPE (HcFloor, hc_floor, HC_TYPE_PANEL)
-
-const HcSight *
-hc_floor_get_sight (HcFloor *self)
-{
-  return &self->sight;
-}
-
-const HcPalette *
-hc_floor_get_palette (HcFloor *self)
-{
-  return hc_palette_get (self->dark ? HC_PALETTE_DARK : HC_PALETTE_LIGHT);
-}
-
-static void
-redraw_all (HcFloor *self)
-{
-  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
-
-  for (; child != NULL; child = gtk_widget_get_next_sibling (child))
-    gtk_widget_queue_draw (child);
-}
-
-/**
- * hc_floor_set_sight:
- * @self: the floor
- * @sight: what part of it to look at
- */
-void
-hc_floor_set_sight (HcFloor *self, const HcSight *sight)
-{
-  gboolean zoomed = self->sight.scale != sight->scale;
-
-  if (hc_sight_equal (&self->sight, sight))
-    return;
-  self->sight = *sight;
-  if (zoomed)
-    redraw_all (self);
-  gtk_widget_queue_draw (self->ground);
-  gtk_widget_queue_draw (self->birds);
-  gtk_widget_queue_draw (self->words);
-  gtk_widget_queue_draw (self->marks);
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
-}
-
-/**
- * hc_floor_fit:
- * @self: the floor
- *
- * Shows all of the plan.
- */
-void
-hc_floor_fit (HcFloor *self)
-{
-  HcSight sight = hc_sight_fit (hc_floor_get_extents (self), gtk_widget_get_width (GTK_WIDGET (self)),
-                             gtk_widget_get_height (GTK_WIDGET (self)), FIT_MARGIN_PX);
-
-  hc_floor_set_sight (self, &sight);
-}
-
-void
-hc_floor_zoom (HcFloor *self, double factor)
-{
-  HcSight sight = hc_sight_zoomed (&self->sight, factor, gtk_widget_get_width (GTK_WIDGET (self)) / 2.0,
-                                gtk_widget_get_height (GTK_WIDGET (self)) / 2.0);
-
-  hc_floor_set_sight (self, &sight);
-}
-
-HcFloorItem *
-hc_floor_get_item (HcFloor *self, const char *id)
-{
-  return g_hash_table_lookup (self->items, id);
-}
-
-static gboolean
-is_in_sight (HcFloor *self, HcFloorItem *item)
-{
-  double x, y;
-
-  hc_sight_to_px (&self->sight, hc_floor_item_get_frame (item)->centre, &x, &y);
-  return x >= 0 && y >= 0 && x <= gtk_widget_get_width (GTK_WIDGET (self))
-         && y <= gtk_widget_get_height (GTK_WIDGET (self));
-}
-
-/**
- * hc_floor_show_parts:
- * @self: the floor
- * @ids: (array zero-terminated=1): ids of pens, fittings and openings
- *
- * Selects them, brings them into sight and gives the first the focus.
- */
-void
-hc_floor_show_parts (HcFloor *self, const char *const *ids)
-{
-  HcFloorItem *first = NULL;
-  gboolean in_sight = TRUE;
-
-  for (guint i = 0; ids[i] != NULL; i++)
-    {
-      HcFloorItem *item = hc_floor_get_item (self, ids[i]);
-
-      if (item == NULL)
-        continue;
-      first = first != NULL ? first : item;
-      in_sight = in_sight && is_in_sight (self, item);
-    }
-  if (first == NULL)
-    return;
-  if (!in_sight)
-    hc_floor_fit (self);
-  gtk_widget_grab_focus (GTK_WIDGET (first));
-  hc_document_select (hc_panel_get_document (HC_PANEL (self)), ids);
-}
-
-void
-hc_floor_show_part (HcFloor *self, const char *id)
-{
-  const char *const ids[] = { id, NULL };
-
-  hc_floor_show_parts (self, ids);
-}
+G_DEFINE_FINAL_TYPE (HcFloor, hc_floor, HC_TYPE_CANVAS)
 
 HcFloorTool
 hc_floor_get_tool (HcFloor *self)
@@ -142,106 +18,31 @@ void
 hc_floor_set_tool (HcFloor *self, HcFloorTool tool)
 {
   self->tool = tool;
+  self->canvas.draws = tool != HC_TOOL_CHOOSE;
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self),
                                    tool == HC_TOOL_CHOOSE ? "default" : "crosshair");
 }
 
-/**
- * hc_floor_item_focused: (skip)
- * @self: the floor
- * @item: the item the focus moved to by keys
- */
-void
-hc_floor_item_focused (HcFloor *self, HcFloorItem *item)
+static gboolean
+hc_floor_stop (HcCanvas *canvas)
 {
-  const char *const ids[] = { hc_floor_item_get_id (item), NULL };
-  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
+  HcFloor *self = HC_FLOOR (canvas);
+  gboolean draws = self->tool != HC_TOOL_CHOOSE;
 
-  if (document == NULL || self->walking || hc_floor_item_get_kind (item) == HC_ITEM_HANDLE
-      || hc_document_is_selected (document, ids[0]))
-    return;
-  hc_document_select (document, ids);
+  hc_floor_set_tool (self, HC_TOOL_CHOOSE);
+  return draws;
 }
 
-/* Out of sight nothing is dragged. */
-static void
-hc_floor_unmap (GtkWidget *widget)
+/* A pen's child is a box, and may lie over another pen. */
+static HcCanvasItem *
+hc_floor_look_under (HcCanvas *canvas, HcCanvasItem *item, HcPoint at)
 {
-  HcFloor *self = HC_FLOOR (widget);
+  HcPen *pen;
 
-  if (self->drag != NULL)
-    hc_floor_cancel_drag (self);
-  GTK_WIDGET_CLASS (hc_floor_parent_class)->unmap (widget);
-}
-
-static void
-hc_floor_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
-                  int *natural, int *minimum_baseline, int *natural_baseline)
-{
-  *minimum = 120;
-  *natural = 600;
-  *minimum_baseline = *natural_baseline = -1;
-}
-
-static void
-place_items (HcFloor *self)
-{
-  GHashTableIter at;
-  gpointer item;
-
-  g_hash_table_iter_init (&at, self->items);
-  while (g_hash_table_iter_next (&at, NULL, &item))
-    hc_floor_item_place (item);
-  hc_floor_place_handles (self);
-}
-
-static void
-place_sheet (GtkWidget *sheet, int width, int height)
-{
-  int least;
-
-  gtk_widget_measure (sheet, GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL, NULL);
-  gtk_widget_allocate (sheet, width, height, -1, NULL);
-}
-
-static void
-hc_floor_size_allocate (GtkWidget *widget, int width, int height, int baseline)
-{
-  HcFloor *self = HC_FLOOR (widget);
-
-  if (!self->fitted && self->layout != NULL)
-    {
-      self->sight = hc_sight_fit (hc_floor_get_extents (self), width, height, FIT_MARGIN_PX);
-      self->fitted = TRUE;
-    }
-  place_sheet (self->ground, width, height);
-  place_sheet (self->birds, width, height);
-  place_sheet (self->words, width, height);
-  place_sheet (self->marks, width, height);
-  place_items (self);
-}
-
-static void
-hc_floor_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
-{
-  HcColour paper = hc_palette_get_colour (hc_floor_get_palette (HC_FLOOR (widget)),
-                                          HC_PAINT_PAPER);
-  GdkRGBA colour = { (float) paper.red, (float) paper.green, (float) paper.blue, 1 };
-  int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
-
-  gtk_snapshot_append_color (snapshot, &colour,
-                             &GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
-  gtk_snapshot_push_clip (snapshot, &GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
-  GTK_WIDGET_CLASS (hc_floor_parent_class)->snapshot (widget, snapshot);
-  gtk_snapshot_pop (snapshot);
-}
-
-static void
-follow_dark (HcFloor *self)
-{
-  self->dark = adw_style_manager_get_dark (adw_style_manager_get_default ());
-  gtk_widget_queue_draw (GTK_WIDGET (self));
-  redraw_all (self);
+  if (hc_canvas_item_get_kind (item) != HC_ITEM_PEN)
+    return item;
+  pen = hc_layout_find_pen_at (canvas->layout, at);
+  return pen != NULL ? hc_canvas_get_item (canvas, hc_pen_get_id (pen)) : NULL;
 }
 
 static void
@@ -257,25 +58,9 @@ hc_floor_checked (HcPanel *panel)
 }
 
 static void
-hc_floor_selection_changed (HcPanel *panel)
-{
-  hc_floor_follow_selection (HC_FLOOR (panel));
-}
-
-static void
 hc_floor_dispose (GObject *object)
 {
-  HcFloor *self = HC_FLOOR (object);
-  GtkWidget *child;
-
-  g_clear_pointer (&self->items, g_hash_table_unref);
-  g_clear_pointer (&self->handles, g_ptr_array_unref);
-  g_clear_pointer (&self->handled, g_free);
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
-    gtk_widget_unparent (child);
-  g_clear_object (&self->settings);
-  g_clear_pointer (&self->layout, hc_layout_unref);
-  g_clear_pointer (&self->drag, hc_floor_drag_free);
+  g_clear_object (&HC_FLOOR (object)->settings);
   G_OBJECT_CLASS (hc_floor_parent_class)->dispose (object);
 }
 
@@ -284,49 +69,48 @@ hc_floor_class_init (HcFloorClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
   HcPanelClass *panel_class = HC_PANEL_CLASS (klass);
+  HcCanvasClass *canvas_class = HC_CANVAS_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = hc_floor_dispose;
-  widget_class->unmap = hc_floor_unmap;
-  widget_class->measure = hc_floor_measure;
-  widget_class->size_allocate = hc_floor_size_allocate;
-  widget_class->snapshot = hc_floor_snapshot;
-  widget_class->focus = hc_floor_focus;
   panel_class->plan_changed = hc_floor_plan_changed;
   panel_class->checked = hc_floor_checked;
-  panel_class->selection_changed = hc_floor_selection_changed;
+  canvas_class->get_extents = hc_floor_get_extents;
+  canvas_class->follow_handles = hc_floor_follow_handles;
+  canvas_class->place_handles = hc_floor_place_handles;
+  canvas_class->look_under = hc_floor_look_under;
+  canvas_class->begin_drag = hc_floor_begin_drag;
+  canvas_class->get_drag_plan = hc_floor_get_drag_plan;
+  canvas_class->get_drag_label = hc_floor_get_drag_label;
+  canvas_class->drag_ended = hc_floor_drag_ended;
+  canvas_class->nudge = hc_floor_nudge;
+  canvas_class->stop = hc_floor_stop;
   gtk_widget_class_set_css_name (widget_class, "floor");
-  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   hc_floor_class_add_actions (widget_class);
 }
 
-static GtkWidget *
-add_sheet (HcFloor *self, HcFloorSheetDraw draw, HcFloorSheetExtents extents)
+/* A second press on a wall's handle adds a corner, as Enter does. */
+static void
+pressed_again (GtkGestureClick *gesture, int n_press, double x, double y, HcFloor *self)
 {
-  GtkWidget *sheet = hc_floor_sheet_new (draw, extents, self);
-
-  gtk_widget_set_parent (sheet, GTK_WIDGET (self));
-  return sheet;
+  if (n_press == 2)
+    gtk_widget_activate_action (GTK_WIDGET (self), "floor.insert-corner", NULL);
 }
 
 static void
 hc_floor_init (HcFloor *self)
 {
-  gtk_widget_set_layout_manager (GTK_WIDGET (self), NULL);
-  gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
-  gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
-  self->sight.scale = 0.1;
-  self->items = g_hash_table_new (g_str_hash, g_str_equal);
-  self->handles = g_ptr_array_new ();
-  self->ground = add_sheet (self, hc_floor_draw_ground, NULL);
-  self->birds = add_sheet (self, hc_floor_draw_birds, NULL);
-  self->words = add_sheet (self, hc_floor_draw_words, NULL);
-  self->marks = add_sheet (self, hc_floor_draw_marks, hc_floor_get_marks_extents);
+  HcCanvas *canvas = &self->canvas;
+  GtkGesture *click = gtk_gesture_click_new ();
+
+  canvas->ground = hc_canvas_add_sheet (canvas, hc_floor_draw_ground, NULL);
+  self->birds = hc_canvas_add_sheet (canvas, hc_floor_draw_birds, NULL);
+  self->words = hc_canvas_add_sheet (canvas, hc_floor_draw_words, NULL);
+  canvas->over = self->birds;
+  canvas->marks = hc_canvas_add_sheet (canvas, hc_floor_draw_marks, hc_floor_get_marks_extents);
   self->settings = g_settings_new (HC_APPLICATION_ID);
   g_signal_connect_object (self->settings, "changed::show-birds",
                            G_CALLBACK (gtk_widget_queue_draw), self->birds, G_CONNECT_SWAPPED);
-  hc_floor_add_gestures (self);
+  g_signal_connect (click, "pressed", G_CALLBACK (pressed_again), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   hc_floor_add_drop (self);
-  follow_dark (self);
-  g_signal_connect_object (adw_style_manager_get_default (), "notify::dark",
-                           G_CALLBACK (follow_dark), self, G_CONNECT_SWAPPED);
 }

@@ -121,8 +121,8 @@ add_pen (GtkWidget *widget, const char *name, GVariant *parameter)
   if (!hc_panel_apply (HC_PANEL (self->views), after, error,
                        kind == HC_PEN_RUN ? _("Add Run") : _("Add Pen"), NULL))
     return;
-  hc_floor_fit (floor_of (self));
-  hc_floor_show_part (floor_of (self), ids[0]);
+  hc_canvas_fit (HC_CANVAS (floor_of (self)));
+  hc_canvas_show_part (HC_CANVAS (floor_of (self)), ids[0]);
 }
 
 static void
@@ -155,7 +155,7 @@ show_parts (GtkWidget *widget, const char *name, GVariant *parameter)
     }
   pens = g_variant_ref_sink (g_variant_new_strv (ids, -1));
   if (!hc_views_activate (self->views, "view.show-parts", pens))
-    hc_floor_show_parts (floor_of (self), ids);
+    hc_canvas_show_parts (HC_CANVAS (floor_of (self)), ids);
   if (group != NULL)
     show_group (self, group);
 }
@@ -171,7 +171,7 @@ hc_window_get_scale (HcWindow *self)
 {
   HcFloorView *view = HC_FLOOR_VIEW (hc_views_get (self->views, "floor"));
 
-  return hc_floor_get_sight (hc_floor_view_get_floor (view))->scale;
+  return hc_canvas_get_sight (HC_CANVAS (hc_floor_view_get_floor (view)))->scale;
 }
 
 /**

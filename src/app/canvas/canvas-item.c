@@ -1,12 +1,12 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Something on the floor that can be chosen. */
+ * Something on the canvas that can be chosen. */
 #include "config.h"
 
-#include "app/floor/floor-item.h"
+#include "app/canvas/canvas-item.h"
 
-#include "app/floor/floor.h"
+#include "app/canvas/canvas.h"
 
 #include <glib/gi18n.h>
 #include <math.h>
@@ -14,7 +14,7 @@
 /* Room round an item for its outline, its level mark and its shadow. */
 #define MARGIN_PX 14.0
 
-struct _HcFloorItem
+struct _HcCanvasItem
 {
   GtkWidget parent_instance;
 
@@ -24,7 +24,7 @@ struct _HcFloorItem
   gpointer part;
   HcItemFrame frame;
   HcItemDraw draw;
-  gpointer floor;
+  gpointer canvas;
   HcLevel level;
   char *place;
   gboolean selected;
@@ -32,47 +32,47 @@ struct _HcFloorItem
   HcSight way_sight;
 };
 
-G_DEFINE_FINAL_TYPE (HcFloorItem, hc_floor_item, GTK_TYPE_WIDGET)
+G_DEFINE_FINAL_TYPE (HcCanvasItem, hc_canvas_item, GTK_TYPE_WIDGET)
 
 HcItemKind
-hc_floor_item_get_kind (HcFloorItem *self)
+hc_canvas_item_get_kind (HcCanvasItem *self)
 {
   return self->kind;
 }
 
 const char *
-hc_floor_item_get_id (HcFloorItem *self)
+hc_canvas_item_get_id (HcCanvasItem *self)
 {
   return self->id;
 }
 
 guint
-hc_floor_item_get_number (HcFloorItem *self)
+hc_canvas_item_get_number (HcCanvasItem *self)
 {
   return self->number;
 }
 
 void
-hc_floor_item_set_number (HcFloorItem *self, guint number)
+hc_canvas_item_set_number (HcCanvasItem *self, guint number)
 {
   self->number = number;
 }
 
 gpointer
-hc_floor_item_get_part (HcFloorItem *self)
+hc_canvas_item_get_part (HcCanvasItem *self)
 {
   return self->part;
 }
 
 /**
- * hc_floor_item_set_part:
+ * hc_canvas_item_set_part:
  * @self: an item
  * @part: the part of the plan it shows now
  *
  * Returns: whether it is another one than before
  */
 gboolean
-hc_floor_item_set_part (HcFloorItem *self, gpointer part)
+hc_canvas_item_set_part (HcCanvasItem *self, gpointer part)
 {
   if (self->part == part)
     return FALSE;
@@ -83,12 +83,12 @@ hc_floor_item_set_part (HcFloorItem *self, gpointer part)
 }
 
 /**
- * hc_floor_item_keep_part:
+ * hc_canvas_item_keep_part:
  * @self: an item
  * @part: the part of the plan it shows now, which looks as the one before did
  */
 void
-hc_floor_item_keep_part (HcFloorItem *self, gpointer part)
+hc_canvas_item_keep_part (HcCanvasItem *self, gpointer part)
 {
   hc_part_ref (part);
   g_clear_pointer (&self->part, hc_part_unref);
@@ -96,27 +96,27 @@ hc_floor_item_keep_part (HcFloorItem *self, gpointer part)
 }
 
 const HcItemFrame *
-hc_floor_item_get_frame (HcFloorItem *self)
+hc_canvas_item_get_frame (HcCanvasItem *self)
 {
   return &self->frame;
 }
 
 void
-hc_floor_item_set_frame (HcFloorItem *self, const HcItemFrame *frame)
+hc_canvas_item_set_frame (HcCanvasItem *self, const HcItemFrame *frame)
 {
-  hc_floor_item_move (self, frame);
-  gtk_widget_queue_allocate (GTK_WIDGET (self->floor));
+  hc_canvas_item_move (self, frame);
+  gtk_widget_queue_allocate (GTK_WIDGET (self->canvas));
 }
 
 /**
- * hc_floor_item_move:
+ * hc_canvas_item_move:
  * @self: an item
  * @frame: where it is
  *
- * Like hc_floor_item_set_frame() while the floor is being laid out.
+ * Like hc_canvas_item_set_frame() while the canvas is being laid out.
  */
 void
-hc_floor_item_move (HcFloorItem *self, const HcItemFrame *frame)
+hc_canvas_item_move (HcCanvasItem *self, const HcItemFrame *frame)
 {
   if (frame->width_mm != self->frame.width_mm || frame->depth_mm != self->frame.depth_mm)
     gtk_widget_queue_draw (GTK_WIDGET (self));
@@ -125,7 +125,7 @@ hc_floor_item_move (HcFloorItem *self, const HcItemFrame *frame)
 }
 
 static GskTransform *
-make_way (HcFloorItem *self, double width_px, double depth_px)
+make_way (HcCanvasItem *self, double width_px, double depth_px)
 {
   double x, y;
   GskTransform *transform;
@@ -140,9 +140,9 @@ make_way (HcFloorItem *self, double width_px, double depth_px)
 /* The way to where it is, the same one as long as neither it nor the sight moves:
  * GTK tells by that what stays where it was. */
 static GskTransform *
-get_way (HcFloorItem *self, double width_px, double depth_px)
+get_way (HcCanvasItem *self, double width_px, double depth_px)
 {
-  const HcSight *sight = hc_floor_get_sight (self->floor);
+  const HcSight *sight = hc_canvas_get_sight (self->canvas);
 
   if (self->way != NULL && !hc_sight_equal (&self->way_sight, sight))
     g_clear_pointer (&self->way, gsk_transform_unref);
@@ -153,15 +153,15 @@ get_way (HcFloorItem *self, double width_px, double depth_px)
 }
 
 /**
- * hc_floor_item_place:
+ * hc_canvas_item_place:
  * @self: an item
  *
- * Puts it where the sight shows it. Called while the floor is laid out.
+ * Puts it where the sight shows it. Called while the canvas is laid out.
  */
 void
-hc_floor_item_place (HcFloorItem *self)
+hc_canvas_item_place (HcCanvasItem *self)
 {
-  double scale = hc_floor_get_sight (self->floor)->scale;
+  double scale = hc_canvas_get_sight (self->canvas)->scale;
   int width = MAX ((int) ceil (self->frame.width_mm * scale), 6);
   int depth = MAX ((int) ceil (self->frame.depth_mm * scale), 6);
   int least;
@@ -172,13 +172,13 @@ hc_floor_item_place (HcFloorItem *self)
 }
 
 gboolean
-hc_floor_item_is_selected (HcFloorItem *self)
+hc_canvas_item_is_selected (HcCanvasItem *self)
 {
   return self->selected;
 }
 
 void
-hc_floor_item_set_selected (HcFloorItem *self, gboolean selected)
+hc_canvas_item_set_selected (HcCanvasItem *self, gboolean selected)
 {
   if (self->selected == selected)
     return;
@@ -198,7 +198,7 @@ say_level (HcLevel level)
 
 /* Where it is, and whether a finding names it. */
 static void
-tell_description (HcFloorItem *self)
+tell_description (HcCanvasItem *self)
 {
   g_autoptr (GPtrArray) told = g_ptr_array_new ();
   g_autofree char *text = NULL;
@@ -214,14 +214,14 @@ tell_description (HcFloorItem *self)
 }
 
 /**
- * hc_floor_item_set_level:
+ * hc_canvas_item_set_level:
  * @self: an item
  * @level: the level its findings give it
  *
  * Returns: whether it is another one than before
  */
 gboolean
-hc_floor_item_set_level (HcFloorItem *self, HcLevel level)
+hc_canvas_item_set_level (HcCanvasItem *self, HcLevel level)
 {
   if (self->level == level)
     return FALSE;
@@ -232,19 +232,19 @@ hc_floor_item_set_level (HcFloorItem *self, HcLevel level)
 }
 
 HcLevel
-hc_floor_item_get_level (HcFloorItem *self)
+hc_canvas_item_get_level (HcCanvasItem *self)
 {
   return self->level;
 }
 
 /**
- * hc_floor_item_tell:
+ * hc_canvas_item_tell:
  * @self: an item
  * @label: what it is, for a screen reader and the tooltip
  * @place: (nullable): where it is
  */
 void
-hc_floor_item_tell (HcFloorItem *self, const char *label, const char *place)
+hc_canvas_item_tell (HcCanvasItem *self, const char *label, const char *place)
 {
   g_free (self->place);
   self->place = g_strdup (place);
@@ -255,16 +255,16 @@ hc_floor_item_tell (HcFloorItem *self, const char *label, const char *place)
 
 /* A door swings out as far as it is wide. */
 static float
-margin_of (HcFloorItem *self, float width)
+margin_of (HcCanvasItem *self, float width)
 {
   return (float) MARGIN_PX + (self->kind == HC_ITEM_OPENING ? width : 0);
 }
 
 static void
-hc_floor_item_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+hc_canvas_item_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
-  HcFloorItem *self = HC_FLOOR_ITEM (widget);
-  double scale = hc_floor_get_sight (self->floor)->scale;
+  HcCanvasItem *self = HC_CANVAS_ITEM (widget);
+  double scale = hc_canvas_get_sight (self->canvas)->scale;
   float width = (float) gtk_widget_get_width (widget);
   float depth = (float) gtk_widget_get_height (widget);
   float margin = margin_of (self, width);
@@ -275,26 +275,26 @@ hc_floor_item_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   ink.cr = gtk_snapshot_append_cairo (snapshot, &bounds);
   cairo_translate (ink.cr, width / 2, depth / 2);
   cairo_scale (ink.cr, scale, scale);
-  ink.palette = hc_floor_get_palette (self->floor);
+  ink.palette = hc_canvas_get_palette (self->canvas);
   ink.scale = scale;
-  self->draw (&ink, self, self->floor);
+  self->draw (&ink, self, self->canvas);
   cairo_destroy (ink.cr);
 }
 
 static void
-hc_floor_item_finalize (GObject *object)
+hc_canvas_item_finalize (GObject *object)
 {
-  HcFloorItem *self = HC_FLOOR_ITEM (object);
+  HcCanvasItem *self = HC_CANVAS_ITEM (object);
 
   g_clear_pointer (&self->part, hc_part_unref);
   g_clear_pointer (&self->way, gsk_transform_unref);
   g_free (self->id);
   g_free (self->place);
-  G_OBJECT_CLASS (hc_floor_item_parent_class)->finalize (object);
+  G_OBJECT_CLASS (hc_canvas_item_parent_class)->finalize (object);
 }
 
 static gboolean
-hc_floor_item_grab_focus (GtkWidget *widget)
+hc_canvas_item_grab_focus (GtkWidget *widget)
 {
   gtk_root_set_focus (gtk_widget_get_root (widget), widget);
   return TRUE;
@@ -305,37 +305,37 @@ focus_changed (GtkWidget *widget)
 {
   gtk_widget_queue_draw (widget);
   if (gtk_widget_has_focus (widget))
-    hc_floor_item_focused (HC_FLOOR_ITEM (widget)->floor, HC_FLOOR_ITEM (widget));
+    hc_canvas_item_focused (HC_CANVAS_ITEM (widget)->canvas, HC_CANVAS_ITEM (widget));
 }
 
 static void
-hc_floor_item_class_init (HcFloorItemClass *klass)
+hc_canvas_item_class_init (HcCanvasItemClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
-  G_OBJECT_CLASS (klass)->finalize = hc_floor_item_finalize;
-  widget_class->snapshot = hc_floor_item_snapshot;
-  widget_class->grab_focus = hc_floor_item_grab_focus;
+  G_OBJECT_CLASS (klass)->finalize = hc_canvas_item_finalize;
+  widget_class->snapshot = hc_canvas_item_snapshot;
+  widget_class->grab_focus = hc_canvas_item_grab_focus;
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_BUTTON);
-  gtk_widget_class_set_css_name (widget_class, "flooritem");
+  gtk_widget_class_set_css_name (widget_class, "canvasitem");
 }
 
 static void
-hc_floor_item_init (HcFloorItem *self)
+hc_canvas_item_init (HcCanvasItem *self)
 {
   self->level = HC_LEVEL_PLENTY;
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   g_signal_connect (self, "notify::has-focus", G_CALLBACK (focus_changed), NULL);
 }
 
-HcFloorItem *
-hc_floor_item_new (HcItemKind kind, const char *id, HcItemDraw draw, gpointer floor)
+HcCanvasItem *
+hc_canvas_item_new (HcItemKind kind, const char *id, HcItemDraw draw, gpointer canvas)
 {
-  HcFloorItem *self = g_object_new (HC_TYPE_FLOOR_ITEM, NULL);
+  HcCanvasItem *self = g_object_new (HC_TYPE_CANVAS_ITEM, NULL);
 
   self->kind = kind;
   self->id = g_strdup (id);
   self->draw = draw;
-  self->floor = floor;
+  self->canvas = canvas;
   return self;
 }

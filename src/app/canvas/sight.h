@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What part of the floor is looked at: millimetres to pixels and back. */
+ * What part of a canvas is looked at: millimetres to pixels and back. */
 #pragma once
 
 #include "base/box.h"

@@ -1,122 +1,81 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The pointer on the floor: choosing, dragging, panning, zooming. */
+ * The pointer on a canvas: choosing, dragging, panning, zooming. */
 #include "config.h"
 
-#include "app/floor/floor-private.h"
-
-#include "app/floor/floor-drag.h"
+#include "app/canvas/canvas.h"
 
 #define ZOOM_STEP 1.15
 #define PAN_STEP_PX 60.0
 
 /**
- * hc_floor_item_at: (skip)
- * @self: the floor
+ * hc_canvas_item_at: (skip)
+ * @self: a canvas
  * @x_px: a place on it
  * @y_px: a place on it
  *
  * Returns: (nullable) (transfer none): the topmost thing there
  */
-HcFloorItem *
-hc_floor_item_at (HcFloor *self, double x_px, double y_px)
+HcCanvasItem *
+hc_canvas_item_at (HcCanvas *self, double x_px, double y_px)
 {
   GtkWidget *picked = gtk_widget_pick (GTK_WIDGET (self), x_px, y_px, GTK_PICK_DEFAULT);
-  HcFloorItem *item;
   HcPoint at = hc_sight_to_mm (&self->sight, x_px, y_px);
 
-  if (picked == NULL || !HC_IS_FLOOR_ITEM (picked))
+  if (picked == NULL || !HC_IS_CANVAS_ITEM (picked))
     return NULL;
-  item = HC_FLOOR_ITEM (picked);
-  if (hc_floor_item_get_kind (item) == HC_ITEM_PEN)
-    {
-      HcPen *pen = hc_layout_find_pen_at (self->layout, at);
-
-      return pen != NULL ? hc_floor_get_item (self, hc_pen_get_id (pen)) : NULL;
-    }
-  return item;
-}
-
-/**
- * hc_floor_choose: (skip)
- * @self: the floor
- * @item: (nullable): what is chosen
- * @add: whether it joins what is chosen already, or leaves it
- */
-void
-hc_floor_choose (HcFloor *self, HcFloorItem *item, gboolean add)
-{
-  static const char *const none[] = { NULL };
-  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
-  const char *const *before = hc_document_get_selection (document);
-  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
-  g_auto (GStrv) ids = NULL;
-  const char *id = item != NULL ? hc_floor_item_get_id (item) : NULL;
-
-  if (item == NULL)
-    {
-      if (!add)
-        hc_document_select (document, none);
-      return;
-    }
-  for (guint i = 0; add && before[i] != NULL; i++)
-    if (!g_str_equal (before[i], id))
-      g_strv_builder_add (builder, before[i]);
-  if (!add || !hc_document_is_selected (document, id))
-    g_strv_builder_add (builder, id);
-  ids = g_strv_builder_end (builder);
-  hc_document_select (document, (const char *const *) ids);
+  return HC_CANVAS_GET_CLASS (self)->look_under (self, HC_CANVAS_ITEM (picked), at);
 }
 
 /* What takes the focus is selected alone, so what was just taken out of the
  * selection does not get it. */
 static void
-focus_on (HcFloor *self, HcFloorItem *item)
+focus_on (HcCanvas *self, HcCanvasItem *item)
 {
   HcDocument *document = hc_panel_get_document (HC_PANEL (self));
   gboolean takes_it = item != NULL
-                      && (hc_floor_item_get_kind (item) == HC_ITEM_HANDLE
-                          || hc_document_is_selected (document, hc_floor_item_get_id (item)));
+                      && (hc_canvas_item_get_kind (item) == HC_ITEM_HANDLE
+                          || hc_document_is_selected (document, hc_canvas_item_get_id (item)));
 
   gtk_widget_grab_focus (takes_it ? GTK_WIDGET (item) : GTK_WIDGET (self));
 }
 
 static void
-pressed (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
+pressed (GtkGestureDrag *gesture, double x, double y, HcCanvas *self)
 {
   GdkModifierType state
       = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (gesture));
-  HcFloorItem *item = hc_floor_item_at (self, x, y);
+  HcCanvasItem *item = hc_canvas_item_at (self, x, y);
   HcDocument *document = hc_panel_get_document (HC_PANEL (self));
-  gboolean handle = item != NULL && hc_floor_item_get_kind (item) == HC_ITEM_HANDLE;
+  gboolean handle = item != NULL && hc_canvas_item_get_kind (item) == HC_ITEM_HANDLE;
   gboolean add = (state & (GDK_SHIFT_MASK | GDK_CONTROL_MASK)) != 0;
 
   if (document == NULL)
     return;
-  if (!handle && self->tool == HC_TOOL_CHOOSE
-      && (add || item == NULL || !hc_document_is_selected (document, hc_floor_item_get_id (item))))
-    hc_floor_choose (self, item, add);
+  if (!handle && !self->draws
+      && (add || item == NULL || !hc_document_is_selected (document, hc_canvas_item_get_id (item))))
+    hc_canvas_choose (self, item, add);
   focus_on (self, item);
-  g_clear_pointer (&self->drag, hc_floor_drag_free);
-  self->drag = hc_floor_drag_new (self, item, hc_sight_to_mm (&self->sight, x, y));
+  g_clear_pointer (&self->drag, hc_drag_free);
+  self->drag = hc_canvas_new_drag (self, item, hc_sight_to_mm (&self->sight, x, y));
   if (add && self->drag->kind == HC_DRAG_PAN)
     self->drag->kind = HC_DRAG_BAND;
 }
 
 static void
-pan_to (HcFloor *self, double by_x, double by_y)
+pan_to (HcCanvas *self, double by_x, double by_y)
 {
   HcSight sight = hc_sight_panned (&self->drag->sight, by_x, by_y);
 
-  hc_floor_set_sight (self, &sight);
+  hc_canvas_set_sight (self, &sight);
 }
 
 static void
-preview (HcFloor *self)
+preview (HcCanvas *self)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (HcPlan) plan = hc_floor_drag_get_plan (self, self->drag, &error);
+  g_autoptr (HcPlan) plan = HC_CANVAS_GET_CLASS (self)->get_drag_plan (self, self->drag, &error);
 
   gtk_widget_queue_draw (self->marks);
   if (plan != NULL)
@@ -124,11 +83,11 @@ preview (HcFloor *self)
 }
 
 static void
-moved (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
+moved (GtkGestureDrag *gesture, double by_x, double by_y, HcCanvas *self)
 {
   GdkModifierType state
       = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (gesture));
-  HcFloorDrag *drag = self->drag;
+  HcDrag *drag = self->drag;
   double x, y;
 
   if (drag == NULL || !gtk_gesture_drag_get_start_point (gesture, &x, &y))
@@ -152,7 +111,7 @@ moved (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
 }
 
 static gboolean
-in_band (const HcFloorDrag *drag, HcPoint at)
+in_band (const HcDrag *drag, HcPoint at)
 {
   HcPoint ends[2] = { drag->from, drag->to };
 
@@ -160,7 +119,7 @@ in_band (const HcFloorDrag *drag, HcPoint at)
 }
 
 static void
-choose_band (HcFloor *self)
+choose_band (HcCanvas *self)
 {
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
   g_auto (GStrv) ids = NULL;
@@ -169,27 +128,28 @@ choose_band (HcFloor *self)
 
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, &id, &item))
-    if (hc_floor_item_get_kind (item) == HC_ITEM_FITTING
-        && in_band (self->drag, hc_floor_item_get_frame (item)->centre))
+    if (hc_canvas_item_get_kind (item) == HC_ITEM_FITTING
+        && in_band (self->drag, hc_canvas_item_get_frame (item)->centre))
       g_strv_builder_add (builder, id);
   ids = g_strv_builder_end (builder);
   hc_document_select (hc_panel_get_document (HC_PANEL (self)), (const char *const *) ids);
 }
 
 static void
-say_why_not (HcFloor *self)
+say_why_not (HcCanvas *self)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (HcPlan) plan = hc_floor_drag_get_plan (self, self->drag, &error);
+  g_autoptr (HcPlan) plan = HC_CANVAS_GET_CLASS (self)->get_drag_plan (self, self->drag, &error);
 
   if (plan == NULL)
     hc_panel_say (HC_PANEL (self), error->message);
 }
 
 static void
-released (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
+released (GtkGestureDrag *gesture, double by_x, double by_y, HcCanvas *self)
 {
-  g_autoptr (HcFloorDrag) drag = NULL;
+  HcCanvasClass *klass = HC_CANVAS_GET_CLASS (self);
+  g_autoptr (HcDrag) drag = NULL;
   HcDocument *document = hc_panel_get_document (HC_PANEL (self));
 
   if (self->drag == NULL)
@@ -201,51 +161,29 @@ released (GtkGestureDrag *gesture, double by_x, double by_y, HcFloor *self)
       else if (self->drag->kind != HC_DRAG_PAN)
         say_why_not (self);
       if (hc_document_is_previewing (document))
-        hc_document_commit_preview (document, hc_floor_drag_get_label (self->drag));
-      if (self->drag->kind == HC_DRAG_NEW_PEN)
-        {
-          hc_floor_set_tool (self, HC_TOOL_CHOOSE);
-          hc_floor_show_part (self, self->drag->new_ids[0]);
-        }
+        hc_document_commit_preview (document, klass->get_drag_label (self, self->drag));
     }
   drag = g_steal_pointer (&self->drag);
-  gtk_widget_queue_draw (self->birds);
-  gtk_widget_queue_draw (self->marks);
-}
-
-/**
- * hc_floor_cancel_drag: (skip)
- * @self: the floor
- *
- * Puts all back as it was before the drag began.
- */
-void
-hc_floor_cancel_drag (HcFloor *self)
-{
-  HcDocument *document = hc_panel_get_document (HC_PANEL (self));
-
-  if (document != NULL && hc_document_is_previewing (document))
-    hc_document_cancel_preview (document);
-  g_clear_pointer (&self->drag, hc_floor_drag_free);
+  klass->drag_ended (self, drag);
   gtk_widget_queue_draw (self->marks);
 }
 
 static void
-cancelled (GtkGesture *gesture, GdkEventSequence *sequence, HcFloor *self)
+cancelled (GtkGesture *gesture, GdkEventSequence *sequence, HcCanvas *self)
 {
-  hc_floor_cancel_drag (self);
+  hc_canvas_cancel_drag (self);
 }
 
 static void
-panning_began (GtkGestureDrag *gesture, double x, double y, HcFloor *self)
+panning_began (GtkGestureDrag *gesture, double x, double y, HcCanvas *self)
 {
-  g_clear_pointer (&self->drag, hc_floor_drag_free);
-  self->drag = hc_floor_drag_new (self, NULL, hc_sight_to_mm (&self->sight, x, y));
+  g_clear_pointer (&self->drag, hc_drag_free);
+  self->drag = hc_canvas_new_drag (self, NULL, hc_sight_to_mm (&self->sight, x, y));
   self->drag->kind = HC_DRAG_PAN;
 }
 
 static gboolean
-scrolled (GtkEventControllerScroll *controller, double by_x, double by_y, HcFloor *self)
+scrolled (GtkEventControllerScroll *controller, double by_x, double by_y, HcCanvas *self)
 {
   GdkModifierType state
       = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (controller));
@@ -256,33 +194,25 @@ scrolled (GtkEventControllerScroll *controller, double by_x, double by_y, HcFloo
                            self->pointer_y);
   else
     sight = hc_sight_panned (&self->sight, -(by_x + by_y) * PAN_STEP_PX, 0);
-  hc_floor_set_sight (self, &sight);
+  hc_canvas_set_sight (self, &sight);
   return GDK_EVENT_STOP;
 }
 
 static void
-pointer_moved (GtkEventControllerMotion *controller, double x, double y, HcFloor *self)
+pointer_moved (GtkEventControllerMotion *controller, double x, double y, HcCanvas *self)
 {
   self->pointer_x = x;
   self->pointer_y = y;
 }
 
-/* A second press on a wall's handle adds a corner, as Enter does. */
 static void
-pressed_again (GtkGestureClick *gesture, int n_press, double x, double y, HcFloor *self)
-{
-  if (n_press == 2)
-    gtk_widget_activate_action (GTK_WIDGET (self), "floor.insert-corner", NULL);
-}
-
-static void
-pinch_began (GtkGesture *gesture, GdkEventSequence *sequence, HcFloor *self)
+pinch_began (GtkGesture *gesture, GdkEventSequence *sequence, HcCanvas *self)
 {
   self->pinch_from = self->sight;
 }
 
 static void
-pinched (GtkGestureZoom *gesture, double factor, HcFloor *self)
+pinched (GtkGestureZoom *gesture, double factor, HcCanvas *self)
 {
   double x, y;
   HcSight sight;
@@ -290,11 +220,11 @@ pinched (GtkGestureZoom *gesture, double factor, HcFloor *self)
   if (!gtk_gesture_get_bounding_box_center (GTK_GESTURE (gesture), &x, &y))
     return;
   sight = hc_sight_zoomed (&self->pinch_from, factor, x, y);
-  hc_floor_set_sight (self, &sight);
+  hc_canvas_set_sight (self, &sight);
 }
 
 static void
-add_drag (HcFloor *self, guint button, GCallback began)
+add_drag (HcCanvas *self, guint button, GCallback began)
 {
   GtkGesture *drag = gtk_gesture_drag_new ();
 
@@ -307,18 +237,17 @@ add_drag (HcFloor *self, guint button, GCallback began)
 }
 
 /**
- * hc_floor_add_gestures: (skip)
- * @self: the floor
+ * hc_canvas_add_gestures: (skip)
+ * @self: a canvas
  */
 void
-hc_floor_add_gestures (HcFloor *self)
+hc_canvas_add_gestures (HcCanvas *self)
 {
   GtkEventController *scroll
       = gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES
                                          | GTK_EVENT_CONTROLLER_SCROLL_DISCRETE);
   GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkGesture *zoom = gtk_gesture_zoom_new ();
-  GtkGesture *click = gtk_gesture_click_new ();
 
   add_drag (self, GDK_BUTTON_PRIMARY, G_CALLBACK (pressed));
   add_drag (self, GDK_BUTTON_MIDDLE, G_CALLBACK (panning_began));
@@ -326,8 +255,6 @@ hc_floor_add_gestures (HcFloor *self)
   gtk_widget_add_controller (GTK_WIDGET (self), scroll);
   g_signal_connect (motion, "motion", G_CALLBACK (pointer_moved), self);
   gtk_widget_add_controller (GTK_WIDGET (self), motion);
-  g_signal_connect (click, "pressed", G_CALLBACK (pressed_again), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   g_signal_connect (zoom, "begin", G_CALLBACK (pinch_began), self);
   g_signal_connect (zoom, "scale-changed", G_CALLBACK (pinched), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (zoom));

@@ -1,13 +1,13 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The way of the Tab key over the floor: handles come after what they belong to. */
+ * The way of the Tab key over a canvas: handles come after what they belong to. */
 #include "config.h"
 
-#include "app/floor/floor-private.h"
+#include "app/canvas/canvas.h"
 
 static void
-add_handles (HcFloor *self, GPtrArray *stops)
+add_handles (HcCanvas *self, GPtrArray *stops)
 {
   for (guint i = 0; i < self->handles->len; i++)
     if (gtk_widget_get_child_visible (self->handles->pdata[i]))
@@ -15,7 +15,7 @@ add_handles (HcFloor *self, GPtrArray *stops)
 }
 
 static GPtrArray *
-list_stops (HcFloor *self)
+list_stops (HcCanvas *self)
 {
   GPtrArray *stops = g_ptr_array_new ();
   GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
@@ -23,28 +23,28 @@ list_stops (HcFloor *self)
   g_ptr_array_add (stops, self);
   for (; child != NULL; child = gtk_widget_get_next_sibling (child))
     {
-      HcFloorItem *item = HC_IS_FLOOR_ITEM (child) ? HC_FLOOR_ITEM (child) : NULL;
+      HcCanvasItem *item = HC_IS_CANVAS_ITEM (child) ? HC_CANVAS_ITEM (child) : NULL;
 
-      if (item == NULL || hc_floor_item_get_kind (item) == HC_ITEM_HANDLE)
+      if (item == NULL || hc_canvas_item_get_kind (item) == HC_ITEM_HANDLE)
         continue;
       g_ptr_array_add (stops, item);
-      if (!self->walking && g_strcmp0 (hc_floor_item_get_id (item), self->handled) == 0)
+      if (!self->walking && g_strcmp0 (hc_canvas_item_get_id (item), self->handled) == 0)
         add_handles (self, stops);
     }
   return stops;
 }
 
 /**
- * hc_floor_focus: (skip)
- * @widget: the floor
+ * hc_canvas_focus: (skip)
+ * @widget: a canvas
  * @direction: where the focus is to go
  *
- * Returns: whether it stays on the floor
+ * Returns: whether it stays on it
  */
 gboolean
-hc_floor_focus (GtkWidget *widget, GtkDirectionType direction)
+hc_canvas_focus (GtkWidget *widget, GtkDirectionType direction)
 {
-  g_autoptr (GPtrArray) stops = list_stops (HC_FLOOR (widget));
+  g_autoptr (GPtrArray) stops = list_stops (HC_CANVAS (widget));
   gboolean forward = direction == GTK_DIR_TAB_FORWARD;
   guint at, last = stops->len - 1;
 

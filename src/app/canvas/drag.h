@@ -1,32 +1,33 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A drag on the floor: what it began on, and the plan it leads to. */
+ * A drag on a canvas: what it began on, and where it is. */
 #pragma once
 
-#include "app/floor/floor-private.h"
+#include "app/canvas/sight.h"
 
 #include "plan/snap.h"
 
 G_BEGIN_DECLS
 
+/**
+ * HcDragKind:
+ * @HC_DRAG_PAN: another part of the canvas comes into sight
+ * @HC_DRAG_BAND: a band chooses what is in it
+ * @HC_DRAG_OWN: the first of what one canvas alone can do
+ */
 typedef enum
 {
   HC_DRAG_PAN,
   HC_DRAG_BAND,
-  HC_DRAG_FITTINGS,
-  HC_DRAG_OPENING,
-  HC_DRAG_EDGE,
-  HC_DRAG_TURN,
-  HC_DRAG_CORNER,
-  HC_DRAG_WALL,
-  HC_DRAG_NEW_PEN,
+  HC_DRAG_OWN,
 } HcDragKind;
 
 /**
- * HcFloorDrag:
- * @kind: what it does
+ * HcDrag:
+ * @kind: what it does: a #HcDragKind, or one of the canvas's own
  * @start: the plan when it began
+ * @rules: distances that catch
  * @sight: the sight when it began
  * @from: where it began, mm
  * @to: where it is, mm
@@ -39,9 +40,9 @@ typedef enum
  * @even: whether it keeps to even steps (Shift held)
  * @caught: lines that say what caught it
  */
-struct _HcFloorDrag
+typedef struct
 {
-  HcDragKind kind;
+  int kind;
   HcPlan *start;
   HcSnapRules rules;
   HcSight sight;
@@ -56,15 +57,12 @@ struct _HcFloorDrag
   gboolean even;
   HcSnapCatch caught[2];
   guint n_caught;
-};
+} HcDrag;
 
-HcFloorDrag *hc_floor_drag_new (HcFloor *self, HcFloorItem *item, HcPoint from)
-    G_GNUC_WARN_UNUSED_RESULT;
-HcPlan *hc_floor_drag_get_plan (HcFloor *self, HcFloorDrag *drag, GError **error)
-    G_GNUC_WARN_UNUSED_RESULT;
-const char *hc_floor_drag_get_label (const HcFloorDrag *drag);
-void hc_floor_cancel_drag (HcFloor *self);
+void hc_drag_free (HcDrag *drag);
+double hc_drag_get_reach_mm (const HcDrag *drag);
+HcPoint hc_drag_get_way (const HcDrag *drag);
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcFloorDrag, hc_floor_drag_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcDrag, hc_drag_free)
 
 G_END_DECLS

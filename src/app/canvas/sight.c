@@ -1,10 +1,10 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What part of the floor is looked at. */
+ * What part of a canvas is looked at. */
 #include "config.h"
 
-#include "app/floor/sight.h"
+#include "app/canvas/sight.h"
 
 HcPoint
 hc_sight_to_mm (const HcSight *sight, double x_px, double y_px)
