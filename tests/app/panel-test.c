@@ -6,6 +6,9 @@
 
 #include "panel-test.h"
 
+#include "app/fields/picker.h"
+#include "app/fields/picker-row.h"
+
 #include "begin/ready-house.h"
 
 /* @type is a pointer to the function that registers the part's type. */
@@ -86,4 +89,20 @@ says (GtkWidget *root, const char *text)
     if (strstr (gtk_label_get_text (GTK_LABEL (label)), text) != NULL)
       return TRUE;
   return FALSE;
+}
+
+void
+open_picker (GtkWidget *picker)
+{
+  gtk_menu_button_popup (GTK_MENU_BUTTON (find_widget (picker, GTK_TYPE_MENU_BUTTON, 0)));
+}
+
+/* As the keeper does: the list is opened, and a row of it activated. */
+void
+pick (GtkWidget *picker, guint row)
+{
+  open_picker (picker);
+  gtk_widget_activate (find_widget (picker, HC_TYPE_PICKER_ROW, row));
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
 }

@@ -21,3 +21,5 @@ void panel_tear_down (PanelFixture *fixture, gconstpointer type);
 GtkWidget *find_widget (GtkWidget *root, GType type, guint which);
 guint count_shown (GtkWidget *root, GType type);
 gboolean says (GtkWidget *root, const char *text);
+void open_picker (GtkWidget *picker);
+void pick (GtkWidget *picker, guint row);

@@ -4,6 +4,7 @@
  * The rules show every figure, and own figures are edits that undo. */
 #include "config.h"
 
+#include "app/fields/picker.h"
 #include "app/rules/figure-section.h"
 #include "app/rules/own-figure-editor.h"
 #include "app/rules/rules-window.h"
@@ -126,13 +127,13 @@ what_is_no_number_is_not_set (PanelFixture *fixture, gconstpointer data)
 static void
 choosing_rules_is_an_edit (PanelFixture *fixture, gconstpointer data)
 {
-  GtkWidget *standards = find_widget (rules, GTK_TYPE_DROP_DOWN, 0);
+  GtkWidget *standards = find_widget (rules, HC_TYPE_PICKER, 0);
 
-  gtk_drop_down_set_selected (GTK_DROP_DOWN (standards), 1);
+  pick (standards, 1);
   g_assert_cmpstr (hc_plan_get_rules (hc_document_get_plan (fixture->document))->standard, ==,
                    hc_standard_get_id (hc_book_get_standard_at (fixture->book, 1)));
   hc_document_undo (fixture->document);
-  g_assert_cmpuint (gtk_drop_down_get_selected (GTK_DROP_DOWN (standards)), ==, 0);
+  g_assert_cmpuint (hc_picker_get_picked (HC_PICKER (standards)), ==, 0);
 }
 
 int

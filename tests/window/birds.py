@@ -2,6 +2,7 @@
 # SPDX-FileCopyrightText: 2026 The Hencote authors
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Keeping a flock: which birds there are, where they live, when they hatched."""
+import choices
 import plans
 from cases import case, open_plan, run
 from floor import open_floor
@@ -23,22 +24,7 @@ def add_by_mouse(page):
 
 def open_by_mouse(choice, page):
     choice.bring_into_view(page)
-    choice.click()
-    choice.find(role='list item')
-
-
-def open_by_keys(choice):
-    choice.find(role='push button').reach()
-    keys('space')
-    wait(lambda: any(entry.has_focus() for entry in choice.look_for(role='list item')),
-         'the list is open at what is chosen')
-
-
-def search_for_welsummer(choice):
-    search = choice.find(role='entry')
-    wait(search.has_focus, 'the start of a name can be typed')
-    write('wels')
-    choice.is_gone('Leghorn', 'label')
+    return choices.open_by_mouse(choice)
 
 
 def added(window):
@@ -51,21 +37,20 @@ def first(window):
     return window.saved()['batches'][0]
 
 
-@case('a group is added, and its breed found by the start of its name, by mouse')
+@case('a group is added, and its breed found by a part of its name, by mouse')
 def add_breed_by_mouse():
     window = open_plan(plans.two_pens())
     page = birds_page(window)
     add_by_mouse(page)
     choice = page.find('Breed', 'combo box', nth=1)
     open_by_mouse(choice, page)
-    search_for_welsummer(choice)
-    choice.find('Welsummer', 'label').click()
-    choice.is_gone(role='list item')
+    choices.narrow(choice, 'summ', 'Welsummer').click()
+    choices.closed(choice)
     group = added(window)
     equal((group['breed'], group['females'], group['pen']), ('welsummer', 1, 'house'), 'group')
 
 
-@case('a group is added, and its breed found by the start of its name, by keys')
+@case('a group is added, and its breed found by a part of its name, by keys')
 def add_breed_by_keys():
     window = open_plan(plans.two_pens())
     page = birds_page(window)
@@ -73,12 +58,7 @@ def add_breed_by_keys():
     keys('space')
     choice = page.find('Breed', 'combo box', nth=1)
     choice.find(role='push button').reach('shift+Tab')
-    keys('space')
-    choice.find(role='list item')
-    search_for_welsummer(choice)
-    choice.find(role='list item').reach('Down', most=3)
-    keys('Return')
-    choice.is_gone(role='list item')
+    choices.by_typing(choice, 'summ', 'Welsummer')
     equal(added(window)['breed'], 'welsummer', 'breed')
 
 
@@ -89,8 +69,8 @@ def add_kind():
     add_by_mouse(page)
     choice = page.find('Kind', 'combo box')
     open_by_mouse(choice, page)
-    choice.find('bantam', 'label').click()
-    choice.is_gone(role='list item')
+    choice.find('bantam', 'list item').click()
+    choices.closed(choice)
     equal(added(window)['kind'], 'bantam', 'kind')
 
 
@@ -127,8 +107,8 @@ def home_by_mouse():
     page = birds_page(window)
     choice = page.find('Home pen', 'combo box')
     open_by_mouse(choice, page)
-    choice.find('Run', 'label').click()
-    choice.is_gone(role='list item')
+    choice.find('Run', 'list item').click()
+    choices.closed(choice)
     equal(first(window)['pen'], 'run', 'home pen')
 
 
@@ -136,10 +116,63 @@ def home_by_mouse():
 def home_by_keys():
     window = open_plan(plans.two_pens())
     choice = birds_page(window).find('Home pen', 'combo box')
-    open_by_keys(choice)
+    equal(choices.open_by_keys(choice).name, 'House', 'the pen under the arrow keys')
     keys('Down', 'Return')
-    choice.is_gone(role='list item')
+    choices.closed(choice)
     equal(first(window)['pen'], 'run', 'home pen')
+
+
+def first_breed(window):
+    return birds_page(window).find('Breed', 'combo box')
+
+
+@case('the list of breeds opens on the one there is, and a screen reader is told its kind')
+def breeds_are_told():
+    choice = first_breed(open_plan(plans.two_pens()))
+    row = choices.open_by_keys(choice)
+    equal(f'Breed: {row.name}', choice.find(role='push button').name, 'the button')
+    equal(row.description, 'heavy hen, chosen now', 'what is told of the breed')
+    equal(row.has('selected'), True, 'the row is selected')
+    keys('Down')
+    other = wait(lambda: next((each for each in choice.look_for(role='list item')
+                               if each.has_focus() and each.name != row.name), None),
+                 'the next breed has the focus')
+    wait(lambda: other.description and 'chosen' not in other.description, 'its kind alone')
+
+
+@case('words anywhere in a name find it, those it begins with first; Escape leaves all as it was')
+def search_breeds():
+    window = open_plan(plans.two_pens())
+    choice = first_breed(window)
+    choices.open_by_keys(choice)
+    choices.narrow(choice, 'leg', 'Leghorn')
+    keys('ctrl+a')
+    choices.narrow(choice, 'red rhode', 'Rhode Island Red')
+    keys('ctrl+a')
+    write('zzz')
+    choice.says('No name has that in it')
+    keys('Return')
+    keys('Escape')
+    choices.closed(choice)
+    equal(first(window)['breed'], plans.hens()['breed'], 'breed')
+    row = choices.open_by_keys(choice)
+    equal(len(list(choice.look_for(role='list item'))) > 90, True, 'all breeds are listed again')
+    equal(choice.find(role='push button').name, f'Breed: {row.name}', 'where it opens')
+
+
+@case('arrow keys go from what is typed to the names found and back')
+def arrows_in_search():
+    window = open_plan(plans.two_pens())
+    choice = first_breed(window)
+    choices.open_by_keys(choice)
+    row = choices.narrow(choice, 'brahma', 'Brahma')
+    keys('Down')
+    wait(row.has_focus, 'the first name found has the focus')
+    keys('Up')
+    wait(choice.find('Any part of the name', 'entry').has_focus, 'the entry has it again')
+    keys('Down', 'Return')
+    choices.closed(choice)
+    equal(first(window)['breed'], 'brahma', 'breed')
 
 
 @case('a group is removed, and comes back when undone')

@@ -1,21 +1,49 @@
 # SPDX-FileCopyrightText: 2026 The Hencote authors
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""A choice out of a list that drops down."""
-from screen import keys, wait
+"""A name picked out of the list that a button opens."""
+from screen import keys, wait, write
 
 
-def _entries(choice, name):
-    """The entries listed, and the place of the one wanted; none before all is listed."""
-    entries = list(choice.find(role='list').look_for(role='list item'))
-    texts = [next((label.name for label in entry.look_for(role='label')), None)
-             for entry in entries]
-    return (entries, texts.index(name)) if name in texts else None
+def _focused(choice):
+    return next((row for row in choice.look_for(role='list item') if row.has_focus()), None)
+
+
+def open_by_keys(choice):
+    """The row the list opens on: what is picked, under the arrow keys."""
+    choice.find(role='push button').reach()
+    keys('space')
+    return wait(lambda: _focused(choice), 'the list takes the keys')
+
+
+def open_by_mouse(choice):
+    choice.find(role='push button').click()
+    return wait(lambda: _focused(choice), 'the list takes the keys')
+
+
+def closed(choice):
+    """The list is gone and its button has the focus again."""
+    choice.is_gone(role='list item')
+    wait(choice.find(role='push button').has_focus, 'the button has the focus')
 
 
 def by_keys(choice, name):
-    choice.find(role='push button').reach()
-    keys('space')
-    entries, at = wait(lambda: _entries(choice, name), f'{name!r} is listed')
-    wait(lambda: any(entry.has_focus() for entry in entries), 'the list takes the keys')
-    keys('Home', *['Down'] * at, 'Return')
-    choice.is_gone(role='list item')
+    """The names are gone through with the arrow keys, from the first."""
+    open_by_keys(choice)
+    names = [row.name for row in choice.look_for(role='list item')]
+    keys('Home', *['Down'] * names.index(name), 'Return')
+    closed(choice)
+
+
+def by_typing(choice, typed, name):
+    """A part of the name is typed, and the first that has it taken."""
+    open_by_keys(choice)
+    narrow(choice, typed, name)
+    keys('Return')
+    closed(choice)
+
+
+def narrow(choice, typed, name):
+    write(typed)
+    first = choice.find(role='list item')
+    wait(lambda: choice.find(role='list item').name == name, f'{typed!r} finds {name!r} first')
+    return first

@@ -2,6 +2,7 @@
 # SPDX-FileCopyrightText: 2026 The Hencote authors
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Pens and runs: drawn, stretched by corner and wall, named and given their measures."""
+import choices
 import plans
 from cases import case, open_plan, run
 from floor import Floor, open_floor
@@ -131,14 +132,10 @@ def choose_materials():
     fields = window.part('HcProperties')
     for name in ('Floor', 'Bedding'):
         choice = fields.find(name, 'combo box')
-        choice.find(role='push button').reach()
-        keys('space')
-        entries = choice.find(role='list')
-        wait(lambda: any(entry.has_focus() and entry.has('selected')
-                         for entry in entries.look_for(role='list item')),
-             'the entry chosen has the focus')
+        row = choices.open_by_keys(choice)
+        equal(choice.find(role='push button').name, f'{name}: {row.name}', 'where it opens')
         keys('Up', 'Return')
-        choice.is_gone(role='list item')
+        choices.closed(choice)
     pen = part(window.saved(), 'pens', 'house')
     for member, before in (('floor_layers', ['boards']), ('bedding', 'shavings')):
         equal(pen.get(member) != before, True, f'another {member} than {before}')
@@ -151,11 +148,9 @@ def found_building():
     keys('Return')
     fields = window.part('HcProperties')
     choice = fields.find('Part of', 'combo box')
-    choice.find(role='push button').reach()
-    keys('space')
-    wait(lambda: choice.find(role='list').look_for(role='list item'), 'the buildings are listed')
+    choices.open_by_keys(choice)
     keys('End', 'Return')
-    choice.is_gone(role='list item')
+    choices.closed(choice)
     fields.find('Name of the building', 'text').reach()
     write_over('The byre')
     plan = window.saved()

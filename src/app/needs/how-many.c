@@ -6,6 +6,7 @@
 
 #include "app/needs/how-many.h"
 
+#include "app/fields/picker.h"
 #include "app/needs/ladder-task.h"
 #include "app/needs/set-text.h"
 
@@ -17,10 +18,10 @@ struct _HcHowMany
 {
   HcPanel parent_instance;
 
-  GtkDropDown *question;
-  GtkDropDown *kind;
-  GtkDropDown *aim;
-  GtkDropDown *condition;
+  HcPicker *question;
+  HcPicker *kind;
+  HcPicker *aim;
+  HcPicker *condition;
   GtkLabel *most;
   GtkLabel *more;
   GtkLabel *fix_now;
@@ -29,12 +30,17 @@ struct _HcHowMany
   HcLadderTask *task;
 };
 
+static const char *const questions[]
+    = { N_("This mix of birds"), N_("More of one kind"), N_("One kind alone"), NULL };
+static const char *const aims[] = { N_("In comfort"), N_("At most"), NULL };
+static const char *const conditions[] = { N_("On an ordinary day"), N_("Shut in"), NULL };
+
 G_DEFINE_FINAL_TYPE (HcHowMany, hc_how_many, HC_TYPE_PANEL)
 
 static HcLadderQuestion
 question_of (HcHowMany *self)
 {
-  return (HcLadderQuestion) gtk_drop_down_get_selected (self->question);
+  return (HcLadderQuestion) hc_picker_get_picked (self->question);
 }
 
 /* Asked only while somebody looks, and not for every move of a drag. */
@@ -43,20 +49,19 @@ ask (HcHowMany *self)
 {
   HcPanel *panel = HC_PANEL (self);
   HcLadderAsked asked;
-  guint kind = gtk_drop_down_get_selected (self->kind);
 
   gtk_widget_set_visible (GTK_WIDGET (self->kind), question_of (self) != HC_LADDER_THIS_MIX);
-  if (hc_panel_get_checker (panel) == NULL || kind == GTK_INVALID_LIST_POSITION
+  if (hc_panel_get_checker (panel) == NULL || hc_picker_get_n_offered (self->kind) == 0
       || !gtk_widget_get_mapped (GTK_WIDGET (self))
       || hc_document_is_previewing (hc_panel_get_document (panel)))
     return;
   asked.plan = hc_panel_get_plan (panel);
   asked.book = hc_panel_get_book (panel);
   asked.question = question_of (self);
-  asked.kind = hc_book_get_kind_at (asked.book, kind)->id;
-  asked.condition = gtk_drop_down_get_selected (self->condition) == 0 ? HC_CONDITION_DAY
-                                                                       : HC_CONDITION_SHUT_IN;
-  asked.aim = gtk_drop_down_get_selected (self->aim) == 0 ? HC_LEVEL_GOOD : HC_LEVEL_TIGHT;
+  asked.kind = hc_picker_get_id (self->kind);
+  asked.condition = hc_picker_get_picked (self->condition) == 0 ? HC_CONDITION_DAY
+                                                                 : HC_CONDITION_SHUT_IN;
+  asked.aim = hc_picker_get_picked (self->aim) == 0 ? HC_LEVEL_GOOD : HC_LEVEL_TIGHT;
   hc_ladder_task_ask (self->task, &asked);
 }
 
@@ -137,11 +142,13 @@ static void
 list_kinds (HcHowMany *self)
 {
   HcBook *book = hc_panel_get_book (HC_PANEL (self));
-  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
 
   for (guint i = 0; i < hc_book_get_n_kinds (book); i++)
-    gtk_string_list_append (names, hc_kind_get_name (hc_book_get_kind_at (book, i), 2));
-  gtk_drop_down_set_model (self->kind, G_LIST_MODEL (names));
+    {
+      const HcKind *kind = hc_book_get_kind_at (book, i);
+
+      hc_picker_offer (self->kind, kind->id, hc_kind_get_name (kind, 2), NULL);
+    }
 }
 
 static void
@@ -149,7 +156,7 @@ hc_how_many_plan_changed (HcPanel *panel)
 {
   HcHowMany *self = HC_HOW_MANY (panel);
 
-  if (gtk_drop_down_get_model (self->kind) == NULL)
+  if (hc_picker_get_n_offered (self->kind) == 0)
     list_kinds (self);
   ask (self);
 }
@@ -173,6 +180,7 @@ hc_how_many_class_init (HcHowManyClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
+  g_type_ensure (HC_TYPE_PICKER);
   G_OBJECT_CLASS (klass)->finalize = hc_how_many_finalize;
   widget_class->map = hc_how_many_map;
   HC_PANEL_CLASS (klass)->plan_changed = hc_how_many_plan_changed;
@@ -194,6 +202,9 @@ hc_how_many_init (HcHowMany *self)
 {
   self->task = hc_ladder_task_new ();
   gtk_widget_init_template (GTK_WIDGET (self));
+  hc_picker_offer_words (self->question, questions);
+  hc_picker_offer_words (self->aim, aims);
+  hc_picker_offer_words (self->condition, conditions);
   g_signal_connect_object (self->task, "answered", G_CALLBACK (answered), self,
                            G_CONNECT_SWAPPED);
 }

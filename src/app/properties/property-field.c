@@ -8,7 +8,7 @@
 
 #include "app/fields/date-field.h"
 #include "app/fields/length-field.h"
-#include "app/properties/choice.h"
+#include "app/properties/choices.h"
 
 #include <glib/gi18n.h>
 
@@ -43,8 +43,8 @@ entered (HcPropertyField *self)
 static void
 label_editor (GtkWidget *editor, GtkWidget *label)
 {
-  if (HC_IS_CHOICE (editor))
-    hc_choice_set_label (HC_CHOICE (editor), label);
+  if (HC_IS_PICKER (editor))
+    hc_picker_set_what (HC_PICKER (editor), gtk_label_get_text (GTK_LABEL (label)));
   else if (HC_IS_DATE_FIELD (editor))
     hc_date_field_set_what (HC_DATE_FIELD (editor), gtk_label_get_text (GTK_LABEL (label)));
   else
@@ -123,13 +123,16 @@ new_text (HcPropertyField *self)
 static GtkWidget *
 new_choice (HcPropertyField *self, HcBook *book)
 {
-  GtkWidget *editor = hc_choice_new ();
+  GtkWidget *editor = hc_picker_new (NULL);
 
   if (self->property->choices == HC_CHOICES_NONE)
-    hc_choice_offer_words (HC_CHOICE (editor), self->property->words);
+    hc_picker_offer_words (HC_PICKER (editor), self->property->words);
   else
-    hc_choice_offer_book (HC_CHOICE (editor), book, self->property->choices);
-  g_signal_connect_swapped (editor, "entered", G_CALLBACK (entered), self);
+    {
+      hc_picker_offer (HC_PICKER (editor), "", _("None"), NULL);
+      hc_choices_offer_book (HC_PICKER (editor), book, self->property->choices);
+    }
+  g_signal_connect_swapped (editor, "picked", G_CALLBACK (entered), self);
   add_labelled (self, editor);
   return editor;
 }
@@ -142,7 +145,7 @@ new_choice (HcPropertyField *self, HcBook *book)
 void
 hc_property_field_offer_plan (HcPropertyField *self, HcPlan *plan)
 {
-  hc_choice_offer_plan (HC_CHOICE (self->editor), plan, self->property->choices);
+  hc_choices_offer_plan (HC_PICKER (self->editor), plan, self->property->choices);
 }
 
 static GtkWidget *
@@ -196,7 +199,7 @@ static void
 show_text (HcPropertyField *self, const char *text)
 {
   if (self->property->choices != HC_CHOICES_NONE)
-    hc_choice_set_id (HC_CHOICE (self->editor), text);
+    hc_picker_set_id (HC_PICKER (self->editor), text);
   else if (!gtk_widget_has_focus (self->editor)
            || g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self->editor)), text) != 0)
     gtk_editable_set_text (GTK_EDITABLE (self->editor), text != NULL ? text : "");
@@ -230,7 +233,7 @@ hc_property_field_show (HcPropertyField *self, gconstpointer values, HcUnits uni
       gtk_switch_set_active (GTK_SWITCH (self->editor), *(const gboolean *) at);
       break;
     case HC_MEMBER_WORD:
-      hc_choice_set_selected (HC_CHOICE (self->editor), (guint) *(const int *) at);
+      hc_picker_set_picked (HC_PICKER (self->editor), (guint) *(const int *) at);
       break;
     case HC_MEMBER_DATE:
       hc_date_field_set_day (HC_DATE_FIELD (self->editor), *(const guint32 *) at);
@@ -249,7 +252,7 @@ static const char *
 entered_text (HcPropertyField *self)
 {
   if (self->property->choices != HC_CHOICES_NONE)
-    return hc_choice_get_id (HC_CHOICE (self->editor));
+    return hc_picker_get_id (HC_PICKER (self->editor));
   return gtk_editable_get_text (GTK_EDITABLE (self->editor));
 }
 
@@ -280,7 +283,7 @@ hc_property_field_store (HcPropertyField *self, gpointer values)
       *(gboolean *) at = gtk_switch_get_active (GTK_SWITCH (self->editor));
       break;
     case HC_MEMBER_WORD:
-      *(int *) at = (int) hc_choice_get_selected (HC_CHOICE (self->editor));
+      *(int *) at = (int) hc_picker_get_picked (HC_PICKER (self->editor));
       break;
     case HC_MEMBER_DATE:
       *(guint32 *) at = hc_date_field_get_day (HC_DATE_FIELD (self->editor));

@@ -7,7 +7,7 @@
 #include "app/properties/wall-list.h"
 
 #include "app/fields/length-field.h"
-#include "app/properties/choice.h"
+#include "app/fields/picker.h"
 
 #include "plan/edit-wall.h"
 
@@ -49,9 +49,9 @@ length_entered (HcWallList *self, double mm, HcLengthField *field)
 }
 
 static void
-kind_entered (HcWallList *self, HcChoice *choice)
+kind_entered (HcWallList *self, HcPicker *picker)
 {
-  const char *wall = wall_of (GTK_WIDGET (choice));
+  const char *wall = wall_of (GTK_WIDGET (picker));
   HcPlan *plan = plan_of (self);
   HcWall *found = hc_layout_get_wall (hc_plan_get_layout (plan), wall);
   HcWallValues values;
@@ -60,7 +60,7 @@ kind_entered (HcWallList *self, HcChoice *choice)
   if (found == NULL)
     return;
   values = *hc_wall_get (found);
-  values.kind = (int) hc_choice_get_selected (choice);
+  values.kind = (int) hc_picker_get_picked (picker);
   plan = hc_plan_set_wall (plan, wall, &values, &error);
   hc_panel_apply (self->panel, plan, error, _("Set Kind of Wall"), wall);
 }
@@ -73,17 +73,16 @@ add_row (HcWallList *self, guint number, const char *wall)
   g_autofree char *told = g_strdup_printf (_("Kind of wall %u"), number);
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
   GtkWidget *length = hc_length_field_new (label);
-  GtkWidget *kind = hc_choice_new ();
+  GtkWidget *kind = hc_picker_new (told);
 
   hc_length_field_set_range (HC_LENGTH_FIELD (length), 50, 1e6);
   gtk_widget_set_hexpand (length, TRUE);
-  hc_choice_offer_words (HC_CHOICE (kind), kinds);
+  hc_picker_offer_words (HC_PICKER (kind), kinds);
   gtk_widget_set_valign (kind, GTK_ALIGN_START);
-  hc_choice_set_told (HC_CHOICE (kind), told);
   g_object_set_data_full (G_OBJECT (length), "wall", g_strdup (wall), g_free);
   g_object_set_data_full (G_OBJECT (kind), "wall", g_strdup (wall), g_free);
   g_signal_connect_swapped (length, "entered", G_CALLBACK (length_entered), self);
-  g_signal_connect_swapped (kind, "entered", G_CALLBACK (kind_entered), self);
+  g_signal_connect_swapped (kind, "picked", G_CALLBACK (kind_entered), self);
   gtk_box_append (GTK_BOX (row), length);
   gtk_box_append (GTK_BOX (row), kind);
   gtk_box_append (GTK_BOX (self), row);
@@ -98,7 +97,7 @@ show_row (HcWallList *self, GtkWidget *row, HcLayout *layout)
   hc_length_field_set_units (HC_LENGTH_FIELD (length), hc_panel_get_units (self->panel));
   hc_length_field_set_length (HC_LENGTH_FIELD (length),
                               hc_layout_get_inside_length (layout, wall_of (length), self->pen));
-  hc_choice_set_selected (HC_CHOICE (gtk_widget_get_last_child (row)),
+  hc_picker_set_picked (HC_PICKER (gtk_widget_get_last_child (row)),
                           (guint) hc_wall_get (wall)->kind);
 }
 

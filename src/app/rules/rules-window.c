@@ -7,6 +7,7 @@
 #include "app/rules/rules-window.h"
 
 #include "app/application.h"
+#include "app/fields/picker.h"
 #include "app/needs/set-text.h"
 #include "app/rules/figure-section.h"
 #include "app/window/panel.h"
@@ -23,7 +24,7 @@ struct _HcRulesWindow
 {
   AdwWindow parent_instance;
 
-  GtkDropDown *standards;
+  HcPicker *standards;
   GtkLabel *about;
   GtkLabel *faults;
   GtkLabel *read_only;
@@ -195,17 +196,6 @@ fill_figures (HcRulesWindow *self)
       hc_figure_section_set_open (at, TRUE);
 }
 
-static guint
-index_of (HcRulesWindow *self, HcStandard *standard)
-{
-  HcBook *book = hc_checker_get_book (self->checker);
-  guint at = 0;
-
-  while (at < hc_book_get_n_standards (book) && hc_book_get_standard_at (book, at) != standard)
-    at++;
-  return at;
-}
-
 static void
 show_own_figures (HcRulesWindow *self)
 {
@@ -224,7 +214,7 @@ show_rules (HcRulesWindow *self)
     {
       self->shown = standard;
       hc_set_text (self->about, hc_standard_get_about (standard));
-      gtk_drop_down_set_selected (self->standards, index_of (self, standard));
+      hc_picker_set_id (self->standards, hc_standard_get_id (standard));
       fill_figures (self);
     }
   show_own_figures (self);
@@ -233,28 +223,24 @@ show_rules (HcRulesWindow *self)
 static void
 choose (HcRulesWindow *self)
 {
-  guint at = gtk_drop_down_get_selected (self->standards);
-  HcStandard *standard;
-
-  if (self->shown == NULL || at == GTK_INVALID_LIST_POSITION)
-    return;
-  standard = hc_book_get_standard_at (hc_checker_get_book (self->checker), at);
-  if (standard != self->shown)
-    apply (self,
-           hc_plan_set_standard (hc_document_get_settled_plan (document_of (self)),
-                                 hc_standard_get_id (standard)),
-           _("Choose Rules"));
+  apply (self,
+         hc_plan_set_standard (hc_document_get_settled_plan (document_of (self)),
+                               hc_picker_get_id (self->standards)),
+         _("Choose Rules"));
 }
 
 static void
 list_standards (HcRulesWindow *self)
 {
   HcBook *book = hc_checker_get_book (self->checker);
-  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
 
   for (guint i = 0; i < hc_book_get_n_standards (book); i++)
-    gtk_string_list_append (names, hc_standard_get_name (hc_book_get_standard_at (book, i)));
-  gtk_drop_down_set_model (self->standards, G_LIST_MODEL (names));
+    {
+      HcStandard *standard = hc_book_get_standard_at (book, i);
+
+      hc_picker_offer (self->standards, hc_standard_get_id (standard),
+                       hc_standard_get_name (standard), hc_standard_get_about (standard));
+    }
 }
 
 static void
@@ -312,6 +298,7 @@ hc_rules_window_class_init (HcRulesWindowClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
+  g_type_ensure (HC_TYPE_PICKER);
   G_OBJECT_CLASS (klass)->dispose = hc_rules_window_dispose;
   gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Escape, 0, "window.close", NULL);
   gtk_widget_class_install_action (widget_class, "rules.set-own", "(sds)", set_own);

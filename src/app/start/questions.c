@@ -8,7 +8,7 @@
 
 #include "app/application.h"
 #include "app/fields/length-field.h"
-#include "app/fields/open-at-choice.h"
+#include "app/properties/choices.h"
 #include "app/start/home-units.h"
 
 #include "base/ids.h"
@@ -50,22 +50,13 @@ book_of_program (void)
 }
 
 static GtkWidget *
-new_breed_choice (HcBook *book)
+new_breed_picker (HcBook *book)
 {
-  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
-  GtkWidget *choice;
+  GtkWidget *picker = hc_picker_new (_("Breed"));
 
-  for (guint i = 0; i < hc_book_get_n_breeds (book); i++)
-    gtk_string_list_append (names, hc_breed_get_name (hc_book_get_breed_at (book, i)));
-  choice = gtk_drop_down_new (
-      G_LIST_MODEL (g_steal_pointer (&names)),
-      gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string"));
-  gtk_drop_down_set_enable_search (GTK_DROP_DOWN (choice), TRUE);
-  gtk_widget_set_hexpand (choice, TRUE);
-  hc_open_at_choice (GTK_DROP_DOWN (choice));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Breed"), -1);
-  return choice;
+  hc_choices_offer_book (HC_PICKER (picker), book, HC_CHOICES_BREED);
+  gtk_widget_set_hexpand (picker, TRUE);
+  return picker;
 }
 
 static void
@@ -77,7 +68,7 @@ add_breed (HcQuestions *self, int count)
   gtk_spin_button_set_value (GTK_SPIN_BUTTON (number), count);
   gtk_accessible_update_property (GTK_ACCESSIBLE (number), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _("How many"), -1);
-  gtk_box_append (GTK_BOX (row), new_breed_choice (book_of_program ()));
+  gtk_box_append (GTK_BOX (row), new_breed_picker (book_of_program ()));
   gtk_box_append (GTK_BOX (row), number);
   gtk_box_append (self->birds, row);
 }
@@ -97,14 +88,12 @@ read_birds (HcQuestions *self, HcWantedBirds birds[MOST_BREEDS])
 
   for (; row != NULL && n < MOST_BREEDS; row = gtk_widget_get_next_sibling (row))
     {
-      GtkWidget *choice = gtk_widget_get_first_child (row);
-      guint breed = gtk_drop_down_get_selected (GTK_DROP_DOWN (choice));
+      GtkWidget *picker = gtk_widget_get_first_child (row);
       int count = gtk_spin_button_get_value_as_int (
-          GTK_SPIN_BUTTON (gtk_widget_get_next_sibling (choice)));
+          GTK_SPIN_BUTTON (gtk_widget_get_next_sibling (picker)));
 
       if (count > 0)
-        birds[n++] = (HcWantedBirds){ hc_book_get_breed_at (book_of_program (), breed)->id,
-                                      count };
+        birds[n++] = (HcWantedBirds){ hc_picker_get_id (HC_PICKER (picker)), count };
     }
   return n;
 }
