@@ -91,6 +91,7 @@ static const HcProperty of_fittings[] = {
   { "water_mm", N_("Depth of water"), has_water_mm, NULL, HC_CHOICES_NONE },
   { "lined", N_("Lined with bedding"), is_nest, NULL, HC_CHOICES_NONE },
   { "heated", N_("Kept from freezing"), is_drinker, NULL, HC_CHOICES_NONE },
+  { "out_at_night", N_("Taken outside at dusk"), is_drinker, NULL, HC_CHOICES_NONE },
   { "x_mm", N_("Across"), NULL, NULL, HC_CHOICES_NONE },
   { "y_mm", N_("Down"), NULL, NULL, HC_CHOICES_NONE },
   { "turn_deg", N_("Turned, degrees"), NULL, NULL, HC_CHOICES_NONE },
@@ -175,6 +176,8 @@ static const char *const roofs[]
     = { N_("Solid"), N_("Netting"), N_("Stiff mesh"), N_("Open sky"), NULL };
 static const char *const roof_shapes[] = { N_("Flat"), N_("Lean-to"), N_("Gable"), NULL };
 
+static const char *const roof_colours[] = { N_("Light"), N_("Middling"), N_("Dark"), NULL };
+
 static const HcProperty of_pens[] = {
   { "name", N_("Name"), NULL, NULL, HC_CHOICES_NONE },
   { "kind", N_("It is"), NULL, pen_kinds, HC_CHOICES_NONE },
@@ -183,12 +186,14 @@ static const HcProperty of_pens[] = {
   { "bedding", N_("Bedding"), is_indoor, NULL, HC_CHOICES_BEDDING },
   { "bedding_mm", N_("Depth of bedding"), is_indoor, NULL, HC_CHOICES_NONE },
   { "roof", N_("Roof"), NULL, roofs, HC_CHOICES_NONE },
+  { "roof_colour", N_("Colour of the roof"), is_indoor, roof_colours, HC_CHOICES_NONE },
   { "roof_mesh", N_("Mesh over it"), is_meshed_over, NULL, HC_CHOICES_MESH },
   { "roof_shape", N_("Shape of the roof"), is_indoor, roof_shapes, HC_CHOICES_NONE },
   { "ridge_mm", N_("Height of the ridge"), may_slope, NULL, HC_CHOICES_NONE },
   { "roof_turn_deg", N_("Roof turned, degrees"), slopes, NULL, HC_CHOICES_NONE },
   /* Translators: a share of the house's width, 0 to 1; 0.5 is the middle. */
   { "ridge_at", N_("Ridge, part of the way over"), has_two_slopes, NULL, HC_CHOICES_NONE },
+  { "droppings_cleared", N_("Droppings out every day"), is_indoor, NULL, HC_CHOICES_NONE },
   { "apron_mm", N_("Width of dig guard"), NULL, NULL, HC_CHOICES_NONE },
   { "building", N_("Part of"), NULL, NULL, HC_CHOICES_BUILDING },
 };
@@ -200,10 +205,19 @@ static const HcProperty of_buildings[] = {
   { "kind", N_("The building is"), NULL, building_kinds, HC_CHOICES_NONE },
 };
 
+static const char *const terrains[]
+    = { N_("Sea or lake"), N_("Open fields"), N_("Woods, hedges"), N_("Town"), NULL };
+
 static const HcProperty of_sites[] = {
   { "place", N_("Place"), NULL, NULL, HC_CHOICES_NONE },
   { "coldest_night_c", N_("Coldest night, °C"), NULL, NULL, HC_CHOICES_NONE },
   { "hottest_day_c", N_("Hottest day, °C"), NULL, NULL, HC_CHOICES_NONE },
+  { "humidity_percent", N_("Humidity in winter, %"), NULL, NULL, HC_CHOICES_NONE },
+  { "wind_m_s", N_("Wind in winter, m/s"), NULL, NULL, HC_CHOICES_NONE },
+  /* Translators: degrees clockwise; north is up on the plan. */
+  { "wind_from_deg", N_("Wind from (0 north, 90 east)"), NULL, NULL, HC_CHOICES_NONE },
+  { "terrain", N_("All around"), NULL, terrains, HC_CHOICES_NONE },
+  { "elevation_m", N_("Above the sea, m"), NULL, NULL, HC_CHOICES_NONE },
   { "birds_go_out", N_("Birds go out"), NULL, NULL, HC_CHOICES_NONE },
   { "longest_shut_in_days", N_("Longest spell shut in, days"), NULL, NULL, HC_CHOICES_NONE },
 };

@@ -4,24 +4,9 @@
  * Wind at a small house, and how it presses on walls and roof. */
 #pragma once
 
-#include <glib.h>
+#include "base/terrain.h"
 
 G_BEGIN_DECLS
-
-/**
- * HcTerrain:
- * @HC_TERRAIN_WATER: by the sea or a lake
- * @HC_TERRAIN_OPEN: open fields
- * @HC_TERRAIN_SHELTERED: woods, hedges, suburbs
- * @HC_TERRAIN_TOWN: a town
- */
-typedef enum
-{
-  HC_TERRAIN_WATER,
-  HC_TERRAIN_OPEN,
-  HC_TERRAIN_SHELTERED,
-  HC_TERRAIN_TOWN,
-} HcTerrain;
 
 double hc_wind_at_height_m_s (double mast_m_s, double height_m, HcTerrain terrain);
 double hc_wind_wall_coefficient (double angle_deg, double length_ratio);

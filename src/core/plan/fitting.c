@@ -37,6 +37,7 @@ static const HcMember members[] = {
   HC_NUMBER (HcFittingValues, watts, "watts", 0, 10000, 0),
   HC_FLAG (HcFittingValues, lined, "lined", FALSE),
   HC_FLAG (HcFittingValues, heated, "heated", FALSE),
+  HC_FLAG (HcFittingValues, out_at_night, "out_at_night", FALSE),
   HC_FLAG (HcFittingValues, locked, "locked", FALSE),
 };
 

@@ -92,6 +92,7 @@ typedef enum
  * @watts: what it draws
  * @lined: nest boxes with bedding, a ramp with grip
  * @heated: a drinker kept from freezing
+ * @out_at_night: a drinker taken outside at dusk
  * @locked: kept from moving
  */
 typedef struct
@@ -108,7 +109,7 @@ typedef struct
   int places;
   double water_mm;
   double watts;
-  gboolean lined, heated, locked;
+  gboolean lined, heated, out_at_night, locked;
 } HcFittingValues;
 
 HC_DECLARE_PART (HcFitting, hc_fitting)

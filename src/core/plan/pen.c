@@ -17,6 +17,8 @@ static const char *const roof_shapes[] = { "flat", "lean_to", "gable", NULL };
 /* Up the page: a lean-to is high at the back, a ridge runs along the plan's x. */
 #define USUAL_ROOF_TURN_DEG 270
 
+static const char *const roof_colours[] = { "light", "middle", "dark", NULL };
+
 static const HcMember members[] = {
   HC_TEXT (HcPenValues, name, "name"),
   HC_TEXT (HcPenValues, building, "building"),
@@ -34,6 +36,8 @@ static const HcMember members[] = {
   HC_WORD (HcPenValues, roof, "roof", roofs, HC_ROOF_SOLID),
   HC_TEXT (HcPenValues, roof_construction, "roof_construction"),
   HC_TEXT (HcPenValues, roof_mesh, "roof_mesh"),
+  HC_WORD (HcPenValues, roof_colour, "roof_colour", roof_colours, HC_ROOF_COLOUR_MIDDLE),
+  HC_FLAG (HcPenValues, droppings_cleared, "droppings_cleared", FALSE),
   HC_LENGTH (HcPenValues, apron_mm, "apron_mm", 0, 5000, 0),
   HC_PARTS (HcPenValues, fittings, "fittings", &hc_fitting_class),
 };

@@ -48,6 +48,21 @@ typedef enum
 } HcRoofShape;
 
 /**
+ * HcRoofColour:
+ * @HC_ROOF_COLOUR_LIGHT: white or bright metal
+ * @HC_ROOF_COLOUR_MIDDLE: grey, weathered boards
+ * @HC_ROOF_COLOUR_DARK: black felt, dark slates
+ *
+ * How much of the sun a roof takes up.
+ */
+typedef enum
+{
+  HC_ROOF_COLOUR_LIGHT,
+  HC_ROOF_COLOUR_MIDDLE,
+  HC_ROOF_COLOUR_DARK,
+} HcRoofColour;
+
+/**
  * HcPenValues:
  * @name: what the keeper calls it
  * @building: id of the building it is part of
@@ -66,6 +81,8 @@ typedef enum
  * @roof: a #HcPenRoof
  * @roof_construction: id of what the roof is built of
  * @roof_mesh: id of the netting or mesh over it
+ * @roof_colour: a #HcRoofColour
+ * @droppings_cleared: whether droppings are taken out every day
  * @apron_mm: width of the dig guard round it
  * @fittings: (element-type HcFitting): what stands in it
  */
@@ -87,6 +104,8 @@ typedef struct
   int roof;
   char *roof_construction;
   char *roof_mesh;
+  int roof_colour;
+  gboolean droppings_cleared;
   double apron_mm;
   HcParts *fittings;
 } HcPenValues;

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "base/part.h"
+#include "base/terrain.h"
 #include "base/units.h"
 
 G_BEGIN_DECLS
@@ -17,6 +18,8 @@ G_BEGIN_DECLS
  * @hottest_day_c: the hottest day to plan for, °C
  * @humidity_percent: usual winter humidity as weather services state it, over water
  * @wind_m_s: usual winter wind, m/s
+ * @wind_from_deg: where the winter wind comes from, clockwise from north, which is up
+ * @terrain: a #HcTerrain: what stands about
  * @elevation_m: height above the sea, m
  * @longest_shut_in_days: the longest spell the birds must stay in, days
  * @birds_go_out: whether birds go out on ordinary days
@@ -32,6 +35,8 @@ typedef struct
   double hottest_day_c;
   double humidity_percent;
   double wind_m_s;
+  double wind_from_deg;
+  int terrain;
   double elevation_m;
   int longest_shut_in_days;
   gboolean birds_go_out;
