@@ -50,7 +50,7 @@ add_jets_of_room (HcHouseAir *self, const HcHouseAirAsk *ask, guint room)
   for (guint path = 0; path < self->paths->len; path++)
     {
       HcOpening *opening = hc_layout_get_opening (hc_house_get_layout (ask->house),
-                                                  self->openings->pdata[path]);
+                                                  hc_house_air_get_way (self, path)->id);
 
       if (opening == NULL || hc_room_get_wall_of (here, opening) == NULL)
         continue;

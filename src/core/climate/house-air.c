@@ -7,6 +7,7 @@
 #include "climate/house-air.h"
 
 #include "air/moist-air.h"
+#include "air/leakage.h"
 #include "air/wind.h"
 #include "supply/joining.h"
 
@@ -95,7 +96,7 @@ hc_house_air_set_weather (HcHouseAir *self, const HcHouseAirAsk *ask, const HcWe
   outside->co2_ppm = hc_book_get_air_figure (hc_flock_get_book (ask->flock), "co2_outside")->value;
   self->faults = hc_air_outside_draw_in (outside);
   outside->humidity = hc_humidity_from_weather_service (outside->t_c, outside->humidity);
-  outside->wind_m_s = hc_wind_at_height_m_s (outside->wind_m_s, WALL_MIDDLE_M, HC_TERRAIN_OPEN);
+  outside->wind_m_s = hc_wind_at_height_m_s (outside->wind_m_s, WALL_MIDDLE_M, (HcTerrain) ask->site->terrain);
 }
 
 static void
@@ -115,8 +116,7 @@ make_empty (guint n_rooms)
   HcHouseAir *self = g_new0 (HcHouseAir, 1);
 
   self->paths = g_array_new (FALSE, FALSE, sizeof (HcAirPath));
-  self->openings = g_ptr_array_new ();
-  self->whole_m2 = g_array_new (FALSE, FALSE, sizeof (double));
+  self->ways = g_array_new (FALSE, FALSE, sizeof (HcAirWay));
   self->surfaces = g_array_new (FALSE, FALSE, sizeof (HcAirSurface));
   self->parts = g_ptr_array_new ();
   self->wets = g_array_new (FALSE, FALSE, sizeof (HcAirWet));
@@ -151,10 +151,12 @@ hc_house_air_new (const HcHouseAirAsk *ask)
   for (guint i = 0; i < n_rooms; i++)
     if (self->space_of_room[i] != HC_AIR_OUTSIDE)
       {
-        hc_house_air_add_ways (self, ask, i);
         hc_house_air_add_surfaces (self, ask, i);
         hc_house_air_add_drinkers (self, ask, i);
       }
+  for (guint i = 0; i < n_rooms; i++)
+    if (self->space_of_room[i] != HC_AIR_OUTSIDE)
+      hc_house_air_add_ways (self, ask, i);
   hc_house_air_add_jets (self, ask);
   point_at_lists (self);
   return g_steal_pointer (&self);
@@ -164,8 +166,7 @@ void
 hc_house_air_free (HcHouseAir *self)
 {
   g_array_unref (self->paths);
-  g_ptr_array_unref (self->openings);
-  g_array_unref (self->whole_m2);
+  g_array_unref (self->ways);
   g_array_unref (self->surfaces);
   g_ptr_array_unref (self->parts);
   g_array_unref (self->wets);
@@ -174,12 +175,30 @@ hc_house_air_free (HcHouseAir *self)
   g_free (self);
 }
 
+const HcAirWay *
+hc_house_air_get_way (const HcHouseAir *self, guint way)
+{
+  return &g_array_index (self->ways, HcAirWay, way);
+}
+
+/* Where it stands open there is no wall to lose heat through. */
 void
-hc_house_air_add_path (HcHouseAir *self, const HcAirPath *path, const char *id, double whole_m2)
+hc_house_air_add_path (HcHouseAir *self, const HcAirPath *path, const HcAirWay *way)
 {
   g_array_append_val (self->paths, *path);
-  g_ptr_array_add (self->openings, (gpointer) id);
-  g_array_append_val (self->whole_m2, whole_m2);
+  g_array_append_val (self->ways, *way);
+  if (way->surface >= 0)
+    g_array_index (self->surfaces, HcAirSurface, way->surface).area_m2
+        -= way->face_m2 * way->open;
+}
+
+int
+hc_house_air_find_surface (const HcHouseAir *self, const char *part)
+{
+  for (guint i = 0; i < self->parts->len; i++)
+    if (g_strcmp0 (self->parts->pdata[i], part) == 0)
+      return (int) i;
+  return -1;
 }
 
 void
@@ -199,23 +218,37 @@ hc_house_air_get_space (const HcHouseAir *self, const HcHouseAirAsk *ask, const 
 }
 
 /**
+ * hc_house_air_open: (skip)
+ * @self: the house
+ * @way: index of a vent or window
+ * @share: how far it shall stand open, 0 to 1
+ */
+void
+hc_house_air_open (HcHouseAir *self, guint way, double share)
+{
+  HcAirPath *path = &g_array_index (self->paths, HcAirPath, way);
+  HcAirWay *vent = &g_array_index (self->ways, HcAirWay, way);
+  double open = CLAMP (share, 0, 1);
+
+  path->effective_m2 = vent->whole_m2 * open;
+  path->stir_m3_s = hc_still_air_exchange_m3_s (path->effective_m2, 0, path->height_m, 0);
+  if (vent->surface >= 0)
+    g_array_index (self->surfaces, HcAirSurface, vent->surface).area_m2
+        += vent->face_m2 * (vent->open - open);
+  vent->open = open;
+}
+
+/**
  * hc_house_air_open_vents: (skip)
  * @self: the house
- * @share: how far every vent and window of it stands open, 0 to 1
+ * @share: how far every vent and window of it shall stand open, 0 to 1
  */
 void
 hc_house_air_open_vents (HcHouseAir *self, double share)
 {
-  for (guint i = 0; i < self->paths->len; i++)
-    {
-      HcAirPath *path = &g_array_index (self->paths, HcAirPath, i);
-      double whole_m2 = g_array_index (self->whole_m2, double, i);
-
-      if (whole_m2 <= 0)
-        continue;
-      path->effective_m2 = whole_m2 * CLAMP (share, 0, 1);
-      path->stir_m3_s = 0.05 * path->effective_m2;
-    }
+  for (guint i = 0; i < self->ways->len; i++)
+    if (hc_house_air_get_way (self, i)->is_vent)
+      hc_house_air_open (self, i, share);
 }
 
 /**
@@ -227,8 +260,8 @@ hc_house_air_open_vents (HcHouseAir *self, double share)
 gboolean
 hc_house_air_has_vents (const HcHouseAir *self)
 {
-  for (guint i = 0; i < self->whole_m2->len; i++)
-    if (g_array_index (self->whole_m2, double, i) > 0)
+  for (guint i = 0; i < self->ways->len; i++)
+    if (hc_house_air_get_way (self, i)->is_vent)
       return TRUE;
   return FALSE;
 }

@@ -44,13 +44,31 @@ typedef struct
 } HcRoostJet;
 
 /**
+ * HcAirWay:
+ * @id: id of its opening or wall, empty for cracks
+ * @whole_m2: what lets air through when it is all open, with its discharge, m²
+ * @face_m2: its face, m², as much of it as its wall has
+ * @open: how far it stands open, 0 to 1
+ * @surface: which surface it is a hole in; -1 for none
+ * @is_vent: whether the keeper opens and shuts it for air
+ *
+ * What the plan knows of a way for air.
+ */
+typedef struct
+{
+  const char *id;
+  double whole_m2;
+  double face_m2;
+  double open;
+  int surface;
+  gboolean is_vent;
+} HcAirWay;
+
+/**
  * HcHouseAir:
  * @air: the house, for the solver; it reads from the lists below
  * @paths: (element-type HcAirPath): ways for air
- * @openings: (element-type utf8): for each way the id of its opening or wall, or
- *   empty for cracks
- * @whole_m2: (element-type double): for each way its size all open; 0 for what the
- *   keeper does not open and shut
+ * @ways: (element-type HcAirWay): the same ways, as the plan knows them
  * @surfaces: (element-type HcAirSurface): surfaces
  * @parts: (element-type utf8): for each surface the id of its wall or pen
  * @wets: (element-type HcAirWet): wet things
@@ -65,8 +83,7 @@ typedef struct
 {
   HcAirHouse air;
   GArray *paths;
-  GPtrArray *openings;
-  GArray *whole_m2;
+  GArray *ways;
   GArray *surfaces;
   GPtrArray *parts;
   GArray *wets;
@@ -101,12 +118,14 @@ HcHouseAir *hc_house_air_new (const HcHouseAirAsk *ask) G_GNUC_WARN_UNUSED_RESUL
 void hc_house_air_free (HcHouseAir *self);
 void hc_house_air_set_weather (HcHouseAir *self, const HcHouseAirAsk *ask,
                                const HcWeather *weather);
+void hc_house_air_open (HcHouseAir *self, guint way, double share);
 void hc_house_air_open_vents (HcHouseAir *self, double share);
 gboolean hc_house_air_has_vents (const HcHouseAir *self);
+const HcAirWay *hc_house_air_get_way (const HcHouseAir *self, guint way);
 
 /* Shared by the files that make one. */
-void hc_house_air_add_path (HcHouseAir *self, const HcAirPath *path, const char *id,
-                            double whole_m2);
+void hc_house_air_add_path (HcHouseAir *self, const HcAirPath *path, const HcAirWay *way);
+int hc_house_air_find_surface (const HcHouseAir *self, const char *part);
 void hc_house_air_add_surface (HcHouseAir *self, const HcAirSurface *surface, const char *id);
 void hc_house_air_add_ways (HcHouseAir *self, const HcHouseAirAsk *ask, guint room);
 void hc_house_air_add_surfaces (HcHouseAir *self, const HcHouseAirAsk *ask, guint room);
@@ -114,7 +133,8 @@ void hc_house_air_add_jets (HcHouseAir *self, const HcHouseAirAsk *ask);
 void hc_house_air_add_birds (HcHouseAir *self, const HcHouseAirAsk *ask);
 void hc_house_air_add_drinkers (HcHouseAir *self, const HcHouseAirAsk *ask, guint room);
 double hc_house_air_get_wall_m2 (const HcRoom *room, const HcRoomWall *wall);
-double hc_house_air_get_coefficient (const HcRoom *room, const HcRoomWall *wall);
+double hc_house_air_get_coefficient (const HcHouseAirAsk *ask, const HcRoom *room,
+                                     const HcRoomWall *wall);
 int hc_house_air_get_space (const HcHouseAir *self, const HcHouseAirAsk *ask, const char *pen);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcHouseAir, hc_house_air_free)

@@ -7,6 +7,7 @@
 #include "climate/night.h"
 
 #include "air/moist-air.h"
+#include "climate/risk.h"
 
 #define G_H 3.6e6
 #define SECONDS_AN_HOUR 3600.0
@@ -44,14 +45,14 @@ has_open_water (const HcHouseAir *house, guint space)
   return FALSE;
 }
 
-/* Damp the house adds to the air outside can be mended; what comes in with it cannot. */
 static gboolean
 is_damp (const HcHouseAir *house, const HcHouseAirAsk *ask, const HcAirSpaceState *air)
 {
-  return air->humidity >= MAX (find (ask, "damp_humidity"), house->air.outside.humidity);
+  return air->humidity >= hc_night_get_damp_humidity (house, ask);
 }
 
-/* So with surfaces that air as dry as outside would keep dry. */
+/* What comes in with the air outside cannot be mended: only surfaces that air as dry as
+ * that would keep dry count. */
 static guint
 count_wet_surfaces (const HcHouseAir *house, const HcHouseAirAsk *ask, const HcNight *night,
                     guint space)
@@ -85,7 +86,8 @@ find_faults (const HcHouseAir *house, const HcHouseAirAsk *ask, const HcNightSpa
     faults |= HC_NIGHT_DAMP_AIR;
   if (space->n_wet_surfaces > 0)
     faults |= HC_NIGHT_SWEATING;
-  if (space->air.t_c < 0 && has_open_water (house, at))
+  if (space->air.t_c < 0 && has_open_water (house, at)
+      && hc_cold_find_comb (house, ask, at) != HC_COMB_NONE)
     faults |= HC_NIGHT_OPEN_WATER;
   if (space->draught_m_s >= find (ask, "draught_m_s"))
     faults |= HC_NIGHT_DRAUGHT;

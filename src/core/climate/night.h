@@ -12,7 +12,7 @@ G_BEGIN_DECLS
  * HcNightFault:
  * @HC_NIGHT_DAMP_AIR: air at the roost is damp
  * @HC_NIGHT_SWEATING: walls or roof sweat or freeze over
- * @HC_NIGHT_OPEN_WATER: open water stands where birds sleep in frost
+ * @HC_NIGHT_OPEN_WATER: open water stands where birds with combs sleep in frost
  * @HC_NIGHT_DRAUGHT: air blows on the roost
  * @HC_NIGHT_STALE: ammonia or carbon dioxide is over its limit
  *

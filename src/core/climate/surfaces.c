@@ -43,13 +43,16 @@ add_wall (HcHouseAir *self, const HcHouseAirAsk *ask, guint room, const HcRoomWa
 
 /* Wind takes the roof's chill away: 4 + 4v W/(m²·K) outside (from memory). */
 static double
-find_roof_warmth_k (const HcHouseAir *self, const HcHouseAirAsk *ask)
+find_roof_warmth_k (const HcHouseAir *self, const HcHouseAirAsk *ask, int colour)
 {
+  static const char *const absorbed[] = { [HC_ROOF_COLOUR_LIGHT] = "sun_absorbed_light",
+                                          [HC_ROOF_COLOUR_MIDDLE] = "sun_absorbed",
+                                          [HC_ROOF_COLOUR_DARK] = "sun_absorbed_dark" };
   const HcBook *book = hc_flock_get_book (ask->flock);
 
   if (!ask->weather.sun)
     return -ask->guesses.at[HC_GUESS_CLEAR_SKY] / (1 + self->air.outside.wind_m_s);
-  return hc_roof_sun_k (hc_book_get_air_figure (book, "sun_absorbed")->value,
+  return hc_roof_sun_k (hc_book_get_air_figure (book, absorbed[colour])->value,
                         hc_book_get_air_figure (book, "sun_w_m2")->value);
 }
 
@@ -64,7 +67,7 @@ add_roof (HcHouseAir *self, const HcHouseAirAsk *ask, guint room)
     .beyond = HC_AIR_OUTSIDE,
     .u_w_m2k = find_u (ask, hc_room_get (here)->roof_construction, "bare_roof_u"),
     .film_m2k_w = HC_FILM_ROOF,
-    .warmer_k = find_roof_warmth_k (self, ask),
+    .warmer_k = find_roof_warmth_k (self, ask, hc_room_get (here)->roof_colour),
     .deposition_kg_m2_s = HC_DEPOSITION_KG_M2_S,
   };
 

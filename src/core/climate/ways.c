@@ -48,15 +48,16 @@ is_clockwise (const HcRoom *room)
   return doubled > 0;
 }
 
-/* The wind's way is not known: it is taken to come down the plan, so that it presses on
- * one side and draws on the others. */
 double
-hc_house_air_get_coefficient (const HcRoom *room, const HcRoomWall *wall)
+hc_house_air_get_coefficient (const HcHouseAirAsk *ask, const HcRoom *room,
+                              const HcRoomWall *wall)
 {
   HcPoint along = hc_point_subtract (wall->to, wall->from);
   double way = is_clockwise (room) ? 1 : -1;
 
-  return hc_wind_wall_coefficient (atan2 (way * along.y_mm, way * along.x_mm) * 180 / G_PI, 1);
+  double faces_deg = atan2 (way * along.y_mm, way * along.x_mm) * 180 / G_PI;
+
+  return hc_wind_wall_coefficient (faces_deg - ask->site->wind_from_deg, 1);
 }
 
 /* What the mesh over it and the dirt in that leave of an opening. */
@@ -90,30 +91,46 @@ find_beyond (const HcHouseAir *self, const HcHouseAirAsk *ask, const HcRoomWall 
   return hc_house_air_get_space (self, ask, wall->beyond);
 }
 
+/* No more of a wall can be hole than there is wall. */
+static double
+find_face_m2 (const HcHouseAir *self, double wanted_m2, double wall_m2, int surface)
+{
+  double left_m2 = wall_m2;
+
+  for (guint i = 0; surface >= 0 && i < self->ways->len; i++)
+    if (hc_house_air_get_way (self, i)->surface == surface)
+      left_m2 -= hc_house_air_get_way (self, i)->face_m2;
+  return CLAMP (wanted_m2, 0, MAX (left_m2, 0));
+}
+
 static void
 add_opening (HcHouseAir *self, const HcHouseAirAsk *ask, guint room, const HcOpening *opening,
              const HcRoomWall *wall)
 {
   const HcOpeningValues *values = hc_opening_get (opening);
   HcRoom *here = hc_house_get_room (ask->house, room);
-  double area_m2 = values->width_mm * values->height_mm * MM_M * MM_M;
-  double whole_m2
-      = MIN (area_m2, hc_house_air_get_wall_m2 (here, wall)) * find_discharge (ask, values->mesh);
-  double share = find_open_share (values, ask->weather.sun);
+  HcAirWay way = {
+    .id = hc_opening_get_id (opening),
+    .open = find_open_share (values, ask->weather.sun),
+    .surface = hc_house_air_find_surface (self, hc_wall_get_id (wall->wall)),
+    .is_vent = is_vent (values),
+  };
   HcAirPath path = {
     .space = self->space_of_room[room],
     .beyond = find_beyond (self, ask, wall),
-    .effective_m2 = whole_m2 * share,
     .bottom_m = values->sill_mm * MM_M,
     .height_m = values->height_mm * MM_M,
-    .pressure_coefficient = hc_house_air_get_coefficient (here, wall),
-    .stir_m3_s
-    = hc_still_air_exchange_m3_s (whole_m2 * share, 0, values->height_mm * MM_M, 0),
+    .pressure_coefficient = hc_house_air_get_coefficient (ask, here, wall),
   };
 
   if (path.beyond == path.space)
     return;
-  hc_house_air_add_path (self, &path, hc_opening_get_id (opening), is_vent (values) ? whole_m2 : 0);
+  way.face_m2 = find_face_m2 (self, values->width_mm * values->height_mm * MM_M * MM_M,
+                              hc_house_air_get_wall_m2 (here, wall), way.surface);
+  way.whole_m2 = way.face_m2 * find_discharge (ask, values->mesh);
+  path.effective_m2 = way.whole_m2 * way.open;
+  path.stir_m3_s = hc_still_air_exchange_m3_s (path.effective_m2, 0, path.height_m, 0);
+  hc_house_air_add_path (self, &path, &way);
 }
 
 /* Air passes a wall of mesh all over. */
@@ -128,23 +145,27 @@ add_open_wall (HcHouseAir *self, const HcHouseAirAsk *ask, guint room, const HcR
     .beyond = find_beyond (self, ask, wall),
     .effective_m2 = area_m2 * find_discharge (ask, hc_wall_get (wall->wall)->mesh),
     .height_m = area_m2 / MAX (length_m, 0.01),
-    .pressure_coefficient = hc_house_air_get_coefficient (here, wall),
+    .pressure_coefficient = hc_house_air_get_coefficient (ask, here, wall),
     .stir_m3_s = hc_still_air_exchange_m3_s (area_m2, 0, 0, 0),
   };
 
+  HcAirWay way = { .id = hc_wall_get_id (wall->wall), .surface = -1, .open = 1 };
+
   if (path.beyond != path.space)
-    hc_house_air_add_path (self, &path, hc_wall_get_id (wall->wall), 0);
+    hc_house_air_add_path (self, &path, &way);
 }
 
 /* Cracks that the wind and the warmth work on alike are one. */
 static void
 add_crack (HcHouseAir *self, const HcAirPath *crack)
 {
+  const HcAirWay plain = { .id = "", .surface = -1, .open = 1 };
+
   for (guint i = 0; i < self->paths->len; i++)
     {
       HcAirPath *path = &g_array_index (self->paths, HcAirPath, i);
 
-      if (*(const char *) self->openings->pdata[i] == '\0' && path->space == crack->space
+      if (*hc_house_air_get_way (self, i)->id == '\0' && path->space == crack->space
           && fabs (path->pressure_coefficient - crack->pressure_coefficient) < 1e-9
           && fabs (path->bottom_m - crack->bottom_m) < SAME_LEVEL_M)
         {
@@ -152,7 +173,7 @@ add_crack (HcHouseAir *self, const HcAirPath *crack)
           return;
         }
     }
-  hc_house_air_add_path (self, crack, "", 0);
+  hc_house_air_add_path (self, crack, &plain);
 }
 
 /* Cracks lie half low and half high. */
@@ -179,11 +200,20 @@ add_wall_cracks (HcHouseAir *self, const HcHouseAirAsk *ask, guint room, const H
   double height_m = area_m2 / MAX (hc_point_distance (wall->from, wall->to) * MM_M, 0.01);
   HcAirPath path = { .space = self->space_of_room[room],
                      .beyond = find_beyond (self, ask, wall),
-                     .pressure_coefficient = hc_house_air_get_coefficient (here, wall) };
+                     .pressure_coefficient = hc_house_air_get_coefficient (ask, here, wall) };
 
   if (path.beyond == HC_AIR_OUTSIDE)
     add_cracks (self, ask, path, area_m2, hc_wall_get (wall->wall)->construction, 0.1 * height_m,
                 0.9 * height_m);
+}
+
+/* The ridge's normal is clockwise from the plan's x, the wind from north, which is up. */
+static double
+find_roof_coefficient (const HcHouseAirAsk *ask, const HcRoom *room)
+{
+  return hc_wind_roof_coefficient (
+      hc_roof_is_sloped (hc_room_get_roof (room)) ? 20 : 0,
+      ask->site->wind_from_deg - hc_room_get (room)->roof_turn_deg - 90);
 }
 
 static void
@@ -194,8 +224,7 @@ add_roof_cracks (HcHouseAir *self, const HcHouseAirAsk *ask, guint room)
   double area_m2 = hc_shape_get_area_mm2 (hc_room_get_outline (here)) * MM_M * MM_M;
   HcAirPath path = { .space = self->space_of_room[room],
                      .beyond = HC_AIR_OUTSIDE,
-                     .pressure_coefficient
-                     = hc_wind_roof_coefficient (hc_roof_is_sloped (roof) ? 20 : 0, 90) };
+                     .pressure_coefficient = find_roof_coefficient (ask, here) };
 
   add_cracks (self, ask, path, area_m2, hc_room_get (here)->roof_construction,
               roof->eaves_mm * MM_M, MAX (roof->ridge_mm, roof->eaves_mm) * MM_M);

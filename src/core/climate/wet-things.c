@@ -40,9 +40,21 @@ add_wet (HcHouseAir *self, int space, double kg_s_pa, double most_kg_s)
     g_array_append_val (self->wets, wet);
 }
 
+/* Droppings that are taken out leave their water outside. */
+static double
+find_litter_share (const HcHouseAirAsk *ask, const char *pen)
+{
+  guint room;
+
+  return hc_house_find_room (ask->house, pen, &room)
+                 && hc_room_get (hc_house_get_room (ask->house, room))->droppings_cleared
+             ? find (ask, "cleared_share") : 1;
+}
+
 /* What is spilled lies in the litter and dries as it does, but no more than there is. */
 static void
-add_row (HcHouseAir *self, const HcHouseAirAsk *ask, const HcFlockRow *row, double *spilled)
+add_row (HcHouseAir *self, const HcHouseAirAsk *ask, const HcFlockRow *row, double *litter_kg,
+         double *spilled)
 {
   int space = hc_house_air_get_space (self, ask, row->pen);
   const HcBody *body = hc_flock_get_body (ask->flock, row->body);
@@ -53,14 +65,16 @@ add_row (HcHouseAir *self, const HcHouseAirAsk *ask, const HcFlockRow *row, doub
   if (space == HC_AIR_OUTSIDE)
     return;
   hc_space_flock_add (&self->flocks[space], hc_flock_get_book (ask->flock), body, row->count);
+  litter_kg[space] += row->count * body->mass_kg * find_litter_share (ask, row->pen);
   spilled[space] += row->count * share * kind->water_ml * MIN (body->mass_kg / kind->hen_kg, 1)
                     * G_DAY;
 }
 
 static void
-add_litter (HcHouseAir *self, const HcHouseAirAsk *ask, int space, double spilled_kg_s)
+add_litter (HcHouseAir *self, const HcHouseAirAsk *ask, int space, double litter_kg,
+            double spilled_kg_s)
 {
-  double litter_kg_s = self->flocks[space].mass_kg / 2 * ask->guesses.at[HC_GUESS_LITTER] * G_H;
+  double litter_kg_s = litter_kg / 2 * ask->guesses.at[HC_GUESS_LITTER] * G_H;
 
   add_wet (self, space, litter_kg_s / STATED_SHORT_PA, G_MAXDOUBLE);
   add_wet (self, space, 2 * spilled_kg_s / STATED_SHORT_PA, spilled_kg_s);
@@ -69,6 +83,7 @@ add_litter (HcHouseAir *self, const HcHouseAirAsk *ask, int space, double spille
 void
 hc_house_air_add_birds (HcHouseAir *self, const HcHouseAirAsk *ask)
 {
+  double litter_kg[HC_AIR_MOST_SPACES] = { 0 };
   double spilled[HC_AIR_MOST_SPACES] = { 0 };
 
   for (guint i = 0; i < self->air.n_spaces; i++)
@@ -80,9 +95,9 @@ hc_house_air_add_birds (HcHouseAir *self, const HcHouseAirAsk *ask)
       self->air.spaces[i].who = &self->flocks[i];
     }
   for (guint i = 0; i < hc_flock_get_n_rows (ask->flock); i++)
-    add_row (self, ask, hc_flock_get_row (ask->flock, i), spilled);
+    add_row (self, ask, hc_flock_get_row (ask->flock, i), litter_kg, spilled);
   for (guint i = 0; i < self->air.n_spaces; i++)
-    add_litter (self, ask, (int) i, spilled[i]);
+    add_litter (self, ask, (int) i, litter_kg[i], spilled[i]);
 }
 
 static double
@@ -108,6 +123,8 @@ add_drinker (HcHouseAir *self, const HcHouseAirAsk *ask, int space, const HcFitt
     .open_water = TRUE,
   };
 
+  if (values->out_at_night && !ask->weather.sun)
+    return;
   if (water.kg_s_pa > 0)
     g_array_append_val (self->wets, water);
 }
