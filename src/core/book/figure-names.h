@@ -61,6 +61,9 @@
 #define HC_FIGURE_WINTER_VENT_HEIGHT "air.vent-above-birds"
 #define HC_FIGURE_AIR_WINTER_VENTS "air.winter-vents"
 #define HC_FIGURE_AIR_SUMMER_VENTS "air.summer-vents"
+#define HC_FIGURE_AIR_HUMIDITY "air.humidity"
+#define HC_FIGURE_AIR_AMMONIA "air.ammonia"
+#define HC_FIGURE_AIR_CARBON_DIOXIDE "air.carbon-dioxide"
 
 #define HC_FIGURE_REACH_KEEPER_WAY "reach.keeper-way"
 #define HC_FIGURE_REACH_BARROW_WAY "reach.barrow-way"

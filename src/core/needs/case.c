@@ -26,6 +26,7 @@ hc_case_init (HcCase *self, HcCheckCache *cache, HcPlan *plan, HcBook *book,
     standard = fallback;
   self->aim = hc_standard_ref (standard);
   self->table = hc_check_cache_get_table (cache, flock);
+  self->night = NULL;
 }
 
 void
@@ -38,6 +39,7 @@ hc_case_clear (HcCase *self)
   hc_flock_unref (self->flock);
   hc_standard_unref (self->standard);
   hc_standard_unref (self->aim);
+  g_clear_pointer (&self->night, hc_house_night_free);
 }
 
 /* The condition birds are in when a need of this scope is felt. */
@@ -74,4 +76,13 @@ HcStandard *
 hc_case_get_standard (const HcCase *self, HcLevel level)
 {
   return level > HC_LEVEL_TIGHT ? self->aim : self->standard;
+}
+
+/* The coldest night of the place, worked out when a need first asks for it. */
+HcHouseNight *
+hc_case_get_night (HcCase *self)
+{
+  if (self->night == NULL)
+    self->night = hc_house_night_new (self->plan, self->house, self->flock, NULL);
+  return self->night;
 }

@@ -4,6 +4,7 @@
  * What a need may look at while it judges one space. */
 #pragma once
 
+#include "climate/house-night.h"
 #include "needs/cache.h"
 #include "needs/finding-private.h"
 #include "needs/need.h"
@@ -26,6 +27,7 @@ typedef struct
   HcStandard *standard;
   HcStandard *aim;
   guint table;
+  HcHouseNight *night;
 } HcCase;
 
 void hc_case_init (HcCase *self, HcCheckCache *cache, HcPlan *plan, HcBook *book,
@@ -34,6 +36,7 @@ void hc_case_clear (HcCase *self);
 gboolean hc_case_judges (const HcCase *self, const HcNeed *need);
 HcCondition hc_case_get_condition (const HcCase *self, HcNeedScope scope);
 guint hc_case_get_n_spaces (const HcCase *self, const HcNeed *need);
+HcHouseNight *hc_case_get_night (HcCase *self);
 HcStandard *hc_case_get_standard (const HcCase *self, HcLevel level);
 
 /* Private to needs/. @counts are the birds that live in the space, by body.

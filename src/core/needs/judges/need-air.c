@@ -1,13 +1,15 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Air: vents for the cold and for the heat, above sleeping birds. */
+ * Air: vents for the cold and for the heat, above sleeping birds, and the coldest
+ * night itself. */
 #include "config.h"
 
 #include "needs/judges/judges.h"
 
 #include "book/figure-names.h"
 #include "needs/count.h"
+#include "needs/judges/night-air.h"
 #include "needs/judges/share-of-floor.h"
 
 #include <glib/gi18n-lib.h>
@@ -20,6 +22,7 @@ judge (const HcNeedContext *context, HcAnswer *answer)
   hc_share_of_floor_judge (context, HC_OFFER_VENTS_SUMMER, HC_FIGURE_AIR_SUMMER_VENTS,
                            "air.summer-vents", answer);
   hc_count_tell_lost_places (context, HC_OFFER_VENTS_WINTER, "air.vent-too-low", answer);
+  hc_night_air_judge (context, answer);
 }
 
 const HcNeed hc_need_air = {
@@ -32,6 +35,7 @@ const HcNeed hc_need_air = {
   .help = "need-air",
   .sort = HC_NEED_BALANCE,
   .scope = HC_SCOPE_AIR_SPACE,
+  .settles = TRUE,
   .judge = judge,
   .lifts = { HC_N_OFFER_KINDS },
 };
