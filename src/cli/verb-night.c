@@ -7,7 +7,10 @@
 #include "cli/verb.h"
 
 #include "cli/json-writer.h"
+#include "climate/risk.h"
+#include "mend/air.h"
 #include "words/night-words.h"
+#include "words/remedy-words.h"
 
 #include <glib/gi18n.h>
 
@@ -22,6 +25,9 @@ typedef struct
   HcVentAdvice advice;
   double open;
   HcHotDay hot;
+  HcHouseNight *as_planned;
+  HcBirdRange birds;
+  GPtrArray *remedies;
 } Answer;
 
 static gboolean
@@ -65,6 +71,10 @@ work_out (const HcCall *call, Answer *answer, GError **error)
   hc_night_work_out (&answer->ask, &answer->night);
   answer->advice = hc_night_advise (&answer->ask, &answer->night, &answer->open);
   hc_hot_day_work_out (&answer->ask, &answer->hot);
+  answer->as_planned
+      = hc_house_night_new (call->plan, answer->house, call->flock, &answer->ask.weather);
+  hc_night_find_bird_range (answer->as_planned, &answer->birds);
+  answer->remedies = hc_mend_air (answer->as_planned);
   return TRUE;
 }
 
@@ -148,6 +158,27 @@ write_space (HcJsonWriter *json, const HcNightSpace *space)
 }
 
 static void
+write_remedies (HcJsonWriter *json, const HcCall *call, const Answer *answer)
+{
+  hc_json_open (json, "remedies", '[');
+  for (guint i = 0; i < answer->remedies->len; i++)
+    {
+      const HcRemedy *remedy = answer->remedies->pdata[i];
+      g_autofree char *label
+          = hc_words_remedy (call->plan, remedy, hc_plan_get_site (call->plan)->units);
+
+      hc_json_open (json, NULL, '{');
+      hc_json_text (json, "code", remedy->code);
+      hc_json_text (json, "label", label);
+      hc_json_text (json, "why", hc_words_remedy_why (remedy));
+      hc_json_count (json, "avoidable_before", remedy->before);
+      hc_json_count (json, "avoidable_after", remedy->after);
+      hc_json_close (json, '}');
+    }
+  hc_json_close (json, ']');
+}
+
+static void
 write_json (const HcCall *call, const Answer *answer, GString *out)
 {
   static const char *const advices[] = { "fine", "open", "less_harm", "no_vents" };
@@ -168,6 +199,9 @@ write_json (const HcCall *call, const Answer *answer, GString *out)
   hc_json_close (&json, ']');
   hc_json_text (&json, "advice", advices[answer->advice]);
   hc_json_number (&json, "advised_opening", answer->open);
+  hc_json_count (&json, "birds_well_from", answer->birds.least);
+  hc_json_count (&json, "birds_well_to", answer->birds.most);
+  write_remedies (&json, call, answer);
   hc_json_number (&json, "hot_day_inside_c", answer->hot.t_c);
   hc_json_number (&json, "hot_day_index_c", answer->hot.index_c);
   hc_json_close (&json, '}');
@@ -191,10 +225,29 @@ tell_space (const HcNightSpace *space, GString *out)
 }
 
 static void
+tell_remedies (const HcCall *call, const Answer *answer, GString *out)
+{
+  if (answer->remedies->len > 0)
+    g_string_append_printf (out, "\n%s\n", _("What helps"));
+  for (guint i = 0; i < answer->remedies->len; i++)
+    {
+      const HcRemedy *remedy = answer->remedies->pdata[i];
+      g_autofree char *label
+          = hc_words_remedy (call->plan, remedy, hc_plan_get_site (call->plan)->units);
+      g_autofree char *gain = hc_words_remedy_gain (remedy);
+
+      g_string_append_printf (out, "  - %s\n    %s %s\n", label, hc_words_remedy_why (remedy),
+                              gain);
+    }
+}
+
+static void
 tell (const HcCall *call, const Answer *answer, GString *out)
 {
   g_autofree char *headline = hc_words_night (&answer->night);
-  g_autofree char *advice = hc_words_vent_advice (answer->advice, answer->open);
+  g_autofree char *advice = hc_words_vent_advice (answer->advice, answer->open, &answer->night);
+  g_autofree char *birds
+      = hc_words_bird_range (&answer->birds, hc_flock_get_total (call->flock));
 
   g_string_append_printf (out, "%s\n", headline);
   for (guint fault = HC_AIR_FAULT_TEMPERATURE; fault <= HC_AIR_FAULT_UNSETTLED; fault <<= 1)
@@ -213,8 +266,9 @@ tell (const HcCall *call, const Answer *answer, GString *out)
       g_string_append_printf (out, "\n%s\n", hc_pen_get (pen)->name);
       tell_space (space, out);
     }
+  tell_remedies (call, answer, out);
   if (answer->night.n_spaces > 0)
-    g_string_append_printf (out, "\n%s\n%s\n%s\n", advice, hc_words_heat_risk (answer->hot.risk),
+    g_string_append_printf (out, "\n%s\n%s\n%s\n%s\n", advice, birds, hc_words_heat_risk (answer->hot.risk),
                             _("What is said of combs, draught and heat is indicative: it is our "
                               "own proposal, not published science."));
 }
@@ -242,7 +296,9 @@ run (HcCall *call, GString *out, GError **error)
       if (chart != NULL && !g_file_set_contents (call->chart, chart, -1, error))
         status = HC_EXIT_WRONG;
     }
-  hc_house_unref (answer.house);
+  g_clear_pointer (&answer.as_planned, hc_house_night_free);
+  g_clear_pointer (&answer.remedies, g_ptr_array_unref);
+  g_clear_pointer (&answer.house, hc_house_unref);
   return status;
 }
 

@@ -160,7 +160,8 @@ test_night (void)
   JsonArray *spaces = json_object_get_array_member (object, "spaces");
 
   assert_members (object, "title date outside_c outside_humidity wind_m_s states indicative "
-                          "spaces advice advised_opening hot_day_inside_c hot_day_index_c");
+                          "spaces advice advised_opening birds_well_from birds_well_to "
+                          "remedies hot_day_inside_c hot_day_index_c");
   g_assert_cmpfloat (json_object_get_double_member (object, "outside_c"), ==, 8);
   g_assert_cmpuint (json_array_get_length (spaces), >=, 1);
   assert_members (json_array_get_object_element (spaces, 0),

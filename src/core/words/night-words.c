@@ -6,6 +6,8 @@
 
 #include "words/night-words.h"
 
+#include "climate/risk.h"
+
 #include <glib/gi18n-lib.h>
 
 /**
@@ -109,17 +111,20 @@ hc_words_air_fault (HcAirFault fault)
  * hc_words_vent_advice: (skip)
  * @advice: what to do
  * @open: how far to open, 0 to 1
+ * @night: the night as it is
  *
  * Returns: (transfer full): a sentence
  */
 char *
-hc_words_vent_advice (HcVentAdvice advice, double open)
+hc_words_vent_advice (HcVentAdvice advice, double open, const HcNight *night)
 {
   int percent = (int) (open * 100 + 0.5);
 
   switch (advice)
     {
     case HC_VENT_ADVICE_FINE:
+      if (hc_night_get_faults (night) & HC_NIGHT_OPEN_WATER)
+        return g_strdup (_("The vents are right as they are. Take the water outside at dusk."));
       return g_strdup (_("Leave the vents as they are."));
     case HC_VENT_ADVICE_OPEN:
       /* Translators: %d is a whole number of percent. */
@@ -135,6 +140,32 @@ hc_words_vent_advice (HcVentAdvice advice, double open)
       return g_strdup (_("There is no vent to open. Add one above the birds."));
     }
   return NULL;
+}
+
+/**
+ * hc_words_bird_range: (skip)
+ * @range: with how many birds the night is well
+ * @birds: how many there are
+ *
+ * Returns: (transfer full): a sentence; indicative
+ */
+char *
+hc_words_bird_range (const HcBirdRange *range, gint64 birds)
+{
+  if (range->most == 0)
+    return g_strdup (_("With no number of these birds is the air well as the vents stand."));
+  if (birds < range->least)
+    return g_strdup_printf (_("The air would be well with %d to %d birds: these are too few to "
+                              "keep the house dry."),
+                            (int) range->least, (int) range->most);
+  if (birds > range->most)
+    return g_strdup_printf (_("The air would be well with %d to %d birds: these are too many."),
+                            (int) range->least, (int) range->most);
+  if (range->is_open)
+    return g_strdup_printf (_("The air is well with %d birds and more; %d were tried."),
+                            (int) range->least, (int) range->most);
+  return g_strdup_printf (_("The air is well with %d to %d of these birds."),
+                          (int) range->least, (int) range->most);
 }
 
 /**

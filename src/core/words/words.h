@@ -36,6 +36,7 @@ char *hc_words_asked (double amount, const char *unit, HcUnits units);
 char *hc_words_birds (const HcFlock *flock, HcBodies bodies, gint64 birds);
 char *hc_words_part (const HcLayout *layout, const char *id);
 char *hc_words_fitting (const HcFitting *fitting, HcUnits units);
+char *hc_words_opening_place (const HcLayout *layout, const char *id, HcUnits units);
 char *hc_words_fitting_place (const HcLayout *layout, const HcFitting *fitting, HcUnits units);
 
 G_END_DECLS
