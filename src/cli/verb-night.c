@@ -9,6 +9,7 @@
 #include "cli/json-writer.h"
 #include "climate/risk.h"
 #include "mend/air.h"
+#include "words/air-words.h"
 #include "words/night-words.h"
 #include "words/remedy-words.h"
 
@@ -24,7 +25,8 @@ typedef struct
   HcNight night;
   HcVentAdvice advice;
   double open;
-  HcHotDay hot;
+  HcHotHelp hot;
+  GArray *chicks;
   HcHouseNight *as_planned;
   HcBirdRange birds;
   GPtrArray *remedies;
@@ -70,7 +72,9 @@ work_out (const HcCall *call, Answer *answer, GError **error)
     return FALSE;
   hc_night_work_out (&answer->ask, &answer->night);
   answer->advice = hc_night_advise (&answer->ask, &answer->night, &answer->open);
-  hc_hot_day_work_out (&answer->ask, &answer->hot);
+  hc_hot_help_work_out (&answer->ask, &answer->hot);
+  answer->chicks = hc_chick_nights (call->plan, answer->house, call->flock,
+                                    hc_plan_get_day (call->plan));
   answer->as_planned
       = hc_house_night_new (call->plan, answer->house, call->flock, &answer->ask.weather);
   hc_night_find_bird_range (answer->as_planned, &answer->birds);
@@ -158,6 +162,40 @@ write_space (HcJsonWriter *json, const HcNightSpace *space)
 }
 
 static void
+write_chick_week (HcJsonWriter *json, const HcChickWeek *week)
+{
+  hc_json_open (json, NULL, '{');
+  hc_json_count (json, "week", week->week);
+  hc_json_number (json, "wanted_c", week->wanted_c);
+  hc_json_number (json, "room_c", week->room_c);
+  hc_json_number (json, "heater_c", week->heater_c);
+  hc_json_close (json, '}');
+}
+
+static void
+write_chicks (HcJsonWriter *json, const GArray *chicks)
+{
+  hc_json_open (json, "chicks", '[');
+  for (guint i = 0; i < chicks->len; i++)
+    {
+      const HcChickNights *nights = &g_array_index (chicks, HcChickNights, i);
+
+      hc_json_open (json, NULL, '{');
+      hc_json_text (json, "pen", nights->pen);
+      hc_json_count (json, "chicks", nights->chicks);
+      hc_json_number (json, "watts", nights->watts);
+      hc_json_number (json, "kwh", nights->kwh);
+      hc_json_flag (json, "room_too_cold", nights->is_room_too_cold);
+      hc_json_open (json, "weeks", '[');
+      for (guint week = 0; week < nights->n_weeks; week++)
+        write_chick_week (json, &nights->weeks[week]);
+      hc_json_close (json, ']');
+      hc_json_close (json, '}');
+    }
+  hc_json_close (json, ']');
+}
+
+static void
 write_remedies (HcJsonWriter *json, const HcCall *call, const Answer *answer)
 {
   hc_json_open (json, "remedies", '[');
@@ -202,8 +240,12 @@ write_json (const HcCall *call, const Answer *answer, GString *out)
   hc_json_count (&json, "birds_well_from", answer->birds.least);
   hc_json_count (&json, "birds_well_to", answer->birds.most);
   write_remedies (&json, call, answer);
-  hc_json_number (&json, "hot_day_inside_c", answer->hot.t_c);
-  hc_json_number (&json, "hot_day_index_c", answer->hot.index_c);
+  hc_json_number (&json, "hot_day_inside_c", answer->hot.day.t_c);
+  hc_json_number (&json, "hot_day_index_c", answer->hot.day.index_c);
+  hc_json_number (&json, "hot_day_shade_k", answer->hot.shaded_k);
+  hc_json_number (&json, "hot_day_vents_m2", answer->hot.vents_m2);
+  hc_json_number (&json, "hot_day_water_l", answer->hot.water_l);
+  write_chicks (&json, answer->chicks);
   hc_json_close (&json, '}');
 }
 
@@ -241,11 +283,37 @@ tell_remedies (const HcCall *call, const Answer *answer, GString *out)
     }
 }
 
+/* Each line of @text stands in from the margin. */
+static void
+tell_lines (const char *heading, const char *text, GString *out)
+{
+  g_auto (GStrv) lines = g_strsplit (text, "\n", -1);
+
+  g_string_append_printf (out, "\n%s\n", heading);
+  for (guint i = 0; lines[i] != NULL; i++)
+    g_string_append_printf (out, "  %s\n", lines[i]);
+}
+
+static void
+tell_chicks (const HcCall *call, const Answer *answer, GString *out)
+{
+  for (guint i = 0; i < answer->chicks->len; i++)
+    {
+      g_autofree char *text
+          = hc_words_chicks (call->plan, &g_array_index (answer->chicks, HcChickNights, i),
+                             hc_plan_get_site (call->plan)->units);
+
+      tell_lines (_("Chicks"), text, out);
+    }
+}
+
 static void
 tell (const HcCall *call, const Answer *answer, GString *out)
 {
   g_autofree char *headline = hc_words_night (&answer->night);
   g_autofree char *advice = hc_words_vent_advice (answer->advice, answer->open, &answer->night);
+  g_autofree char *hot
+      = hc_words_hot_day (&answer->hot, hc_plan_get_site (call->plan)->units);
   g_autofree char *birds
       = hc_words_bird_range (&answer->birds, hc_flock_get_total (call->flock));
 
@@ -268,9 +336,12 @@ tell (const HcCall *call, const Answer *answer, GString *out)
     }
   tell_remedies (call, answer, out);
   if (answer->night.n_spaces > 0)
-    g_string_append_printf (out, "\n%s\n%s\n%s\n%s\n", advice, birds, hc_words_heat_risk (answer->hot.risk),
-                            _("What is said of combs, draught and heat is indicative: it is our "
-                              "own proposal, not published science."));
+    g_string_append_printf (out, "\n%s\n%s\n", advice, birds);
+  tell_chicks (call, answer, out);
+  tell_lines (_("The hottest day"), hot, out);
+  g_string_append_printf (out, "\n%s\n",
+                          _("What is said of combs, draught, chicks and heat is indicative: it is "
+                            "our own proposal, not published science."));
 }
 
 static HcExit
@@ -297,6 +368,7 @@ run (HcCall *call, GString *out, GError **error)
         status = HC_EXIT_WRONG;
     }
   g_clear_pointer (&answer.as_planned, hc_house_night_free);
+  g_clear_pointer (&answer.chicks, g_array_unref);
   g_clear_pointer (&answer.remedies, g_ptr_array_unref);
   g_clear_pointer (&answer.house, hc_house_unref);
   return status;

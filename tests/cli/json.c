@@ -161,7 +161,8 @@ test_night (void)
 
   assert_members (object, "title date outside_c outside_humidity wind_m_s states indicative "
                           "spaces advice advised_opening birds_well_from birds_well_to "
-                          "remedies hot_day_inside_c hot_day_index_c");
+                          "remedies hot_day_inside_c hot_day_index_c "
+                          "hot_day_shade_k hot_day_vents_m2 hot_day_water_l chicks");
   g_assert_cmpfloat (json_object_get_double_member (object, "outside_c"), ==, 8);
   g_assert_cmpuint (json_array_get_length (spaces), >=, 1);
   assert_members (json_array_get_object_element (spaces, 0),

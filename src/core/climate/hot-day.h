@@ -9,6 +9,13 @@
 G_BEGIN_DECLS
 
 /**
+ * HC_HOT_DAY_MOST_KINDS:
+ *
+ * The most kinds of bird a hot day is told for.
+ */
+#define HC_HOT_DAY_MOST_KINDS 16
+
+/**
  * HcHeatRisk:
  * @HC_HEAT_COMFORT: birds are at ease
  * @HC_HEAT_WATCH: watch them
@@ -26,14 +33,33 @@ typedef enum
 } HcHeatRisk;
 
 /**
+ * HcHotKind:
+ * @kind: (transfer none): a kind of bird, held by the book
+ * @birds: how many of it are under a roof
+ * @index_c: its index of warmth and damp where it is hottest, °C
+ * @risk: what that does to it
+ *
+ * One kind of bird on the hottest day.
+ */
+typedef struct
+{
+  const HcKind *kind;
+  gint64 birds;
+  double index_c;
+  HcHeatRisk risk;
+} HcHotKind;
+
+/**
  * HcHotDay:
  * @n_spaces: how many spaces; 0 where nothing is under a roof
  * @t_c: temperature of the hottest space with birds, °C
  * @humidity: humidity there
- * @index_c: its index of warmth and damp, °C
+ * @index_c: the highest index of warmth and damp of any bird there, °C
  * @above_outside_k: how much hotter it is than outside, K
- * @fresh_m3_h: fresh air, m³/h
- * @risk: what that does
+ * @fresh_m3_h: fresh air there, m³/h
+ * @risk: the worst of any bird
+ * @n_kinds: how many kinds there are
+ * @kinds: (array length=n_kinds): each of them
  *
  * The hottest day in the house.
  */
@@ -46,8 +72,12 @@ typedef struct
   double above_outside_k;
   double fresh_m3_h;
   HcHeatRisk risk;
+  guint n_kinds;
+  HcHotKind kinds[HC_HOT_DAY_MOST_KINDS];
 } HcHotDay;
 
+void hc_hot_day_init_weather (HcHouseAirAsk *ask, double outside_c);
+void hc_hot_day_settle (const HcHouseAir *house, const HcHouseAirAsk *ask, HcHotDay *day);
 void hc_hot_day_work_out (const HcHouseAirAsk *ask, HcHotDay *day);
 
 G_END_DECLS

@@ -6,8 +6,9 @@
 
 #include "climate/house-air.h"
 
-#include "air/moist-air.h"
 #include "air/leakage.h"
+#include "air/moist-air.h"
+#include "air/opening-flow.h"
 #include "air/wind.h"
 #include "supply/joining.h"
 
@@ -215,6 +216,33 @@ hc_house_air_get_space (const HcHouseAir *self, const HcHouseAirAsk *ask, const 
 
   return hc_house_find_room (ask->house, pen, &room) ? self->space_of_room[room]
                                                      : HC_AIR_OUTSIDE;
+}
+
+/**
+ * hc_house_air_add_vent: (skip)
+ * @self: the house
+ * @space: a space of it
+ * @area_m2: its area, m²
+ * @bottom_m: its lower edge, m
+ * @height_m: its height, m
+ *
+ * Adds a vent that the plan has not, to ask what it would do. No wind presses on it.
+ */
+void
+hc_house_air_add_vent (HcHouseAir *self, int space, double area_m2, double bottom_m,
+                       double height_m)
+{
+  HcAirWay way = { .id = "", .whole_m2 = area_m2 * HC_DISCHARGE_SHARP, .open = 1, .surface = -1 };
+  HcAirPath path = { .space = space,
+                     .beyond = HC_AIR_OUTSIDE,
+                     .effective_m2 = way.whole_m2,
+                     .bottom_m = bottom_m,
+                     .height_m = height_m,
+                     .stir_m3_s
+                     = hc_still_air_exchange_m3_s (way.whole_m2, 0, height_m, 0) };
+
+  hc_house_air_add_path (self, &path, &way);
+  point_at_lists (self);
 }
 
 /**

@@ -120,6 +120,8 @@ void hc_house_air_set_weather (HcHouseAir *self, const HcHouseAirAsk *ask,
                                const HcWeather *weather);
 void hc_house_air_open (HcHouseAir *self, guint way, double share);
 void hc_house_air_open_vents (HcHouseAir *self, double share);
+void hc_house_air_add_vent (HcHouseAir *self, int space, double area_m2, double bottom_m,
+                            double height_m);
 gboolean hc_house_air_has_vents (const HcHouseAir *self);
 const HcAirWay *hc_house_air_get_way (const HcHouseAir *self, guint way);
 

@@ -6,6 +6,8 @@
 
 #include "climate/night-chart.h"
 
+#include "climate/risk.h"
+
 /* Openings tried for advice: every twentieth. */
 #define N_OPENINGS 20
 
@@ -21,7 +23,7 @@ tell_point (const HcNight *night, double outside_c, double open)
     .co2_ppm = space->air.co2_ppm,
     .ammonia_ppm = space->air.ammonia_ppm,
     .water_g_h = space->water_g_h,
-    .faults = space->faults,
+    .faults = hc_night_get_faults (night),
     .cold = space->cold,
   };
 
@@ -69,6 +71,35 @@ hc_night_chart (const HcHouseAirAsk *ask, double coldest_c, double warmest_c, gu
   for (guint row = 0; house != NULL && row < n; row++)
     add_row (house, ask, coldest_c, warmest_c, n, (double) row / (n - 1), points);
   return points;
+}
+
+/**
+ * hc_night_chart_find_free: (skip)
+ * @points: (element-type HcNightPoint): a chart
+ * @side: points each way
+ * @column: which temperature
+ * @from: (out): the least opening free of what vents can mend, 0 to 1
+ * @to: (out): the most
+ *
+ * Returns: whether any opening is
+ */
+gboolean
+hc_night_chart_find_free (const GArray *points, guint side, guint column, double *from,
+                          double *to)
+{
+  gboolean any = FALSE;
+
+  for (guint row = 0; row < side; row++)
+    {
+      const HcNightPoint *point = &g_array_index (points, HcNightPoint, row * side + column);
+
+      if (point->faults & HC_NIGHT_VENT_FAULTS)
+        continue;
+      *from = any ? *from : point->open;
+      *to = point->open;
+      any = TRUE;
+    }
+  return any;
 }
 
 /* No vent takes open water away. */

@@ -24,7 +24,7 @@ G_BEGIN_DECLS
  * @co2_ppm: carbon dioxide there, ppm
  * @ammonia_ppm: ammonia there, ppm
  * @water_g_h: fog, dew and frost there, g/h
- * @faults: a set of #HcNightFault
+ * @faults: what can be mended wherever birds sleep, a set of #HcNightFault
  * @cold: what cold alone does
  *
  * One night of a chart.
@@ -61,6 +61,8 @@ typedef enum
 
 GArray *hc_night_chart (const HcHouseAirAsk *ask, double coldest_c, double warmest_c, guint side)
     G_GNUC_WARN_UNUSED_RESULT;
+gboolean hc_night_chart_find_free (const GArray *points, guint side, guint column, double *from,
+                                   double *to);
 HcVentAdvice hc_night_advise (const HcHouseAirAsk *ask, const HcNight *night, double *open);
 
 G_END_DECLS
