@@ -22,6 +22,7 @@ FILES = {
     'birds/air.json': 'air',
     'fittings/fittings.json': 'fittings',
     'fittings/openings.json': 'openings',
+    'houses/measures.json': 'house-measures',
     'materials/floors.json': 'floors',
     'materials/bedding.json': 'bedding',
     'materials/mesh.json': 'mesh',

@@ -20,13 +20,6 @@
 
 #include <glib/gi18n-lib.h>
 
-#define HEIGHT_MM 2200.0
-#define RIDGE_MM 2700.0
-#define WALL_MM 40.0
-#define FENCE_MM 50.0
-#define DOOR_BELOW_TOP_MM 50.0
-#define DOOR_FROM_CORNER 0.75
-
 static HcPlan *
 take (HcPlan **plan, HcPlan *next)
 {
@@ -77,15 +70,15 @@ add_house (HcPlan **plan, HcBook *book, const HcAnswers *answers, GError **error
   hc_pen_values_init (&pen);
   pen.name = (char *) _("Indoors");
   pen.kind = HC_PEN_INDOOR;
-  pen.height_mm = HEIGHT_MM;
-  pen.ridge_mm = RIDGE_MM;
+  pen.height_mm = hc_house_measure (book, "wall_height_mm");
+  pen.ridge_mm = hc_house_measure (book, "ridge_height_mm");
   pen.floor_layers = floor;
   pen.bedding = (char *) "shavings";
   pen.bedding_mm = bedding != NULL ? bedding->depth_mm : 0;
   pen.roof_construction = (char *) "steel_roof";
   hc_wall_values_init (&wall);
-  wall.thickness_mm = WALL_MM;
-  wall.height_mm = HEIGHT_MM;
+  wall.thickness_mm = hc_house_measure (book, "wall_thickness_mm");
+  wall.height_mm = pen.height_mm;
   wall.construction = (char *) "board_wall";
   return add_box (plan, HC_BARE_HOUSE_PEN, &pen, &wall, box, error);
 }
@@ -115,10 +108,12 @@ add_run (HcPlan **plan, HcBook *book, const HcAnswers *answers, GError **error)
   HcStandard *standard = hc_book_get_standard (book, HC_BOOK_DEFAULT_STANDARD);
   double depth_mm = run_depth_mm (book, answers, standard);
   double house_mm = MIN (answers->width_mm, answers->length_mm);
-  double fence_mm = hc_house_figure (*plan, book, "predators.fence-height", HEIGHT_MM);
+  double fence_mm = hc_house_figure (*plan, book, "predators.fence-height",
+                                     hc_house_measure (book, "wall_height_mm"));
+  double thickness_mm = hc_house_measure (book, "fence_thickness_mm");
   char *floor[] = { (char *) "earth", NULL };
   HcBox box = { 0, house_mm, MAX (answers->width_mm, answers->length_mm),
-                MAX (depth_mm + 4 * FENCE_MM, house_mm) };
+                MAX (depth_mm + 4 * thickness_mm, house_mm) };
   HcPenValues pen;
   HcWallValues wall;
 
@@ -132,7 +127,7 @@ add_run (HcPlan **plan, HcBook *book, const HcAnswers *answers, GError **error)
   pen.apron_mm = hc_house_figure (*plan, book, "predators.apron", 0);
   hc_wall_values_init (&wall);
   wall.kind = HC_WALL_FENCE;
-  wall.thickness_mm = FENCE_MM;
+  wall.thickness_mm = thickness_mm;
   wall.height_mm = fence_mm;
   wall.mesh = (char *) "welded_25";
   return add_box (plan, HC_BARE_HOUSE_RUN, &pen, &wall, box, error);
@@ -178,17 +173,21 @@ add_door (HcPlan **plan, HcBook *book, const char *pen, HcPoint outward, GError 
   g_autoptr (HcOpening) pattern = NULL;
   g_autoptr (HcOpening) door = NULL;
   HcOpeningValues values;
+  double length_mm;
 
   if (wall == NULL || type == NULL)
     return TRUE;
+  length_mm = hc_layout_get_wall_length (layout, wall);
   pattern = hc_opening_type_make (type, id);
   values = *hc_opening_get (pattern);
   values.wall = (char *) wall;
-  values.along_mm = hc_layout_get_wall_length (layout, wall) * DOOR_FROM_CORNER;
-  values.width_mm = MIN (values.width_mm, hc_layout_get_wall_length (layout, wall) - 100);
+  values.along_mm = length_mm * hc_house_measure (book, "door_along_share");
+  values.width_mm
+      = MIN (values.width_mm, length_mm - 2 * hc_house_measure (book, "beside_door_mm"));
   values.height_mm
       = MIN (values.height_mm,
-             hc_pen_get (hc_layout_get_pen (layout, pen))->height_mm - DOOR_BELOW_TOP_MM);
+             hc_pen_get (hc_layout_get_pen (layout, pen))->height_mm
+                 - hc_house_measure (book, "door_below_top_mm"));
   values.open_by_day = FALSE;
   values.swing = g_str_equal (pen, HC_BARE_HOUSE_PEN) ? HC_SWING_OUT : HC_SWING_IN;
   door = hc_opening_with (pattern, &values);

@@ -53,6 +53,19 @@ hc_house_figure (const HcPlan *plan, HcBook *book, const char *name, double othe
 }
 
 /**
+ * hc_house_measure: (skip)
+ * @book: the book of the trade
+ * @id: a measure of new houses, "wall_height_mm"
+ *
+ * Returns: what the book says, in the unit its id ends in
+ */
+double
+hc_house_measure (HcBook *book, const char *id)
+{
+  return hc_book_get_house_measure (book, id)->value;
+}
+
+/**
  * hc_house_has: (skip)
  * @plan: a plan with its birds
  * @book: the book of the trade

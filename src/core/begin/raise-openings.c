@@ -13,15 +13,11 @@
 #include "plan/edit-opening.h"
 #include "plan/wall-places.h"
 
-#define WIDEST_MM 1200.0
-#define VENT_MM 250.0
-#define WINDOW_MM 500.0
-
 static const HcPoint south = { 0, 1 };
 static const HcPoint north = { 0, -1 };
 static const HcPoint west = { -1, 0 };
 
-/* As wide as the wall has room for, never wider than a board carries. */
+/* As wide as it is to be and the wall has room for. */
 static HcPlan *
 add_in_wall (HcPlan *plan, HcBook *book, const char *kind, HcPoint outward,
              void (*suit) (HcPlan *plan, HcBook *book, HcOpeningValues *values))
@@ -33,15 +29,18 @@ add_in_wall (HcPlan *plan, HcBook *book, const char *kind, HcPoint outward,
   g_autoptr (HcOpening) pattern = NULL;
   g_autoptr (HcOpening) opening = NULL;
   HcOpeningValues values;
+  double length_mm;
 
   if (wall == NULL || type == NULL)
     return NULL;
+  length_mm = hc_layout_get_wall_length (layout, wall);
   pattern = hc_opening_type_make (type, id);
   values = *hc_opening_get (pattern);
   values.wall = (char *) wall;
-  values.along_mm = hc_layout_get_wall_length (layout, wall) / 2;
+  values.along_mm = length_mm / 2;
   suit (plan, book, &values);
-  values.width_mm = MIN (values.width_mm, hc_layout_get_wall_length (layout, wall) - 200);
+  values.width_mm
+      = MIN (values.width_mm, length_mm - 2 * hc_house_measure (book, "beside_opening_mm"));
   opening = hc_opening_with (pattern, &values);
   return hc_plan_add_opening (plan, opening, NULL);
 }
@@ -56,15 +55,15 @@ suit_pop_hole (HcPlan *plan, HcBook *book, HcOpeningValues *values)
 static void
 suit_window (HcPlan *plan, HcBook *book, HcOpeningValues *values)
 {
-  values->width_mm = WIDEST_MM;
-  values->height_mm = WINDOW_MM;
+  values->width_mm = hc_house_measure (book, "window_width_mm");
+  values->height_mm = hc_house_measure (book, "window_height_mm");
 }
 
 static void
 suit_vent (HcPlan *plan, HcBook *book, HcOpeningValues *values)
 {
-  values->width_mm = WIDEST_MM;
-  values->height_mm = VENT_MM;
+  values->width_mm = hc_house_measure (book, "vent_width_mm");
+  values->height_mm = hc_house_measure (book, "vent_height_mm");
 }
 
 static HcPlan *

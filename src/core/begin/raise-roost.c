@@ -14,9 +14,6 @@
 
 #define ROOST "roost"
 #define BOARD "board"
-#define END_GAP_MM 50.0
-#define BOARD_PAST_BARS_MM 100.0
-#define MOST_OF_HOUSE 0.6
 
 typedef struct
 {
@@ -24,6 +21,8 @@ typedef struct
   double bar_to_wall_mm;
   double bar_height_mm;
   double board_below_mm;
+  double past_bar_end_mm;
+  double board_past_bars_mm;
 } Spacing;
 
 static Spacing
@@ -34,6 +33,8 @@ spacing_for (const HcPlan *plan, HcBook *book)
     hc_house_figure (plan, book, "roost.bar-to-wall", 0),
     hc_house_figure (plan, book, "roost.bar-height", 0),
     hc_house_figure (plan, book, "roost.board-below", 0),
+    hc_house_measure (book, "past_bar_end_mm"),
+    hc_house_measure (book, "board_past_bars_mm"),
   };
 }
 
@@ -42,7 +43,7 @@ static HcFittingValues
 roost_with (HcFittingValues values, int bars, HcBox inside, const Spacing *spacing)
 {
   values.bars = bars;
-  values.width_mm = inside.width_mm - 2 * END_GAP_MM;
+  values.width_mm = inside.width_mm - 2 * spacing->past_bar_end_mm;
   values.depth_mm = bars * spacing->bar_to_bar_mm;
   values.base_mm = spacing->bar_height_mm;
   values.rise_mm = 0;
@@ -57,7 +58,8 @@ board_under (HcFittingValues values, const HcFittingValues *roost, HcBox inside,
              const Spacing *spacing)
 {
   values.width_mm = roost->width_mm;
-  values.depth_mm = roost->y_mm + roost->depth_mm / 2 - inside.y_mm + BOARD_PAST_BARS_MM;
+  values.depth_mm = roost->y_mm + roost->depth_mm / 2 - inside.y_mm
+                    + spacing->board_past_bars_mm;
   values.x_mm = roost->x_mm;
   values.y_mm = inside.y_mm + values.depth_mm / 2;
   values.base_mm = MAX (roost->base_mm - spacing->board_below_mm - values.height_mm, 0);
@@ -106,7 +108,8 @@ hc_raise_roost (HcPlan *plan, HcBook *book)
 
   if (spacing.bar_to_bar_mm <= 0 || spacing.bar_height_mm <= 0)
     return NULL;
-  if (bars > 1 && board.depth_mm > inside.depth_mm * MOST_OF_HOUSE)
+  if (bars > 1
+      && board.depth_mm > inside.depth_mm * hc_house_measure (book, "roost_most_share"))
     return NULL;
   with_board = put (plan, BOARD, &board);
   return with_board != NULL ? put (with_board, ROOST, &roost) : NULL;

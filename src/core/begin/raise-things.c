@@ -13,21 +13,16 @@
 #include "book/make-fitting.h"
 #include "plan/edit-fitting.h"
 
-/* Rows of boxes get one box longer for so many birds, and never longer than
- * one can carry. */
-#define BIRDS_PER_COLUMN 16
-#define MOST_COLUMNS 6
-#define MANY_BIRDS 40
-
 static HcPlan *
-add_where_free (HcPlan *plan, const char *pen, const HcSpotWish *wish, HcFittingValues *thing)
+add_where_free (HcPlan *plan, HcBook *book, const char *pen, const HcSpotWish *wish,
+                HcFittingValues *thing)
 {
   HcLayout *layout = hc_plan_get_layout (plan);
   HcPen *found = hc_layout_get_pen (layout, pen);
   g_autofree char *id = hc_id_new ();
   g_autoptr (HcFitting) fitting = NULL;
 
-  if (found == NULL || !hc_find_spot (layout, found, wish, thing))
+  if (found == NULL || !hc_find_spot (book, layout, found, wish, thing))
     return NULL;
   fitting = hc_fitting_new (id, thing);
   return hc_plan_add_fitting (plan, fitting, NULL);
@@ -77,6 +72,13 @@ count_birds (HcPlan *plan)
   return birds;
 }
 
+static int
+longest_row (HcPlan *plan, HcBook *book)
+{
+  return CLAMP (count_birds (plan) / (int) hc_house_measure (book, "birds_a_box_in_row"), 1,
+                (int) hc_house_measure (book, "most_boxes_in_row"));
+}
+
 /* A row of boxes of the size the largest birds ask for: longer rows for more
  * birds, as long as one fits. */
 static HcPlan *
@@ -100,13 +102,12 @@ add_boxes (HcPlan *plan, HcBook *book, gboolean on_floor)
                          : MAX (MIN (hc_house_figure (plan, book, "nests.height", box.base_mm),
                                      highest_mm),
                                 0);
-  for (box.columns = CLAMP (count_birds (plan) / BIRDS_PER_COLUMN, 1, MOST_COLUMNS);
-       box.columns > 0; box.columns--)
+  for (box.columns = longest_row (plan, book); box.columns > 0; box.columns--)
     {
       HcPlan *more;
 
       box.width_mm = box.columns * box_mm;
-      more = add_where_free (plan, HC_BARE_HOUSE_PEN, &wish, &box);
+      more = add_where_free (plan, book, HC_BARE_HOUSE_PEN, &wish, &box);
       if (more != NULL)
         return more;
     }
@@ -137,7 +138,7 @@ add_one_of (HcPlan *plan, HcBook *book, const char *pen, const char *kind,
       HcPlan *more = NULL;
 
       if (make (book, kind, wanted[i], wanted[i + 1], &thing, &keeps))
-        more = add_where_free (plan, pen, wish, &thing);
+        more = add_where_free (plan, book, pen, wish, &thing);
       if (more != NULL)
         return more;
     }
@@ -171,8 +172,9 @@ hc_raise_feed (HcPlan *plan, HcBook *book)
   static const char *const small[]
       = { "round", "round-feeder-12", "round", "round-feeder-5", "long", "trough-500", NULL };
 
-  return add_first_that_fits (plan, book, "feeder",
-                              count_birds (plan) > MANY_BIRDS ? large : small,
+  gboolean many = count_birds (plan) > hc_house_measure (book, "birds_for_large_feeder");
+
+  return add_first_that_fits (plan, book, "feeder", many ? large : small,
                               HC_FITTING_DRINKER,
                               hc_house_figure (plan, book, "feed.walk", 0));
 }

@@ -7,17 +7,26 @@
 #include "begin/spot.h"
 
 #include "base/box.h"
+#include "begin/house-figure.h"
 
 #include <math.h>
 
-/* Spots tried lie this far apart; things stand this far from each other and
- * from walls they do not lean on. */
+/* Spots tried lie this far apart. */
 #define STEP_MM 50.0
 #define MOST_STEPS 60
-#define GAP_MM 60.0
 #define SLACK_MM 5.0
-#define BEFORE_OPENING_MM 350.0
 #define N_CORNERS 4
+
+typedef struct
+{
+  const HcLayout *layout;
+  const HcPen *pen;
+  const HcSpotWish *wish;
+  HcBox inside;
+  double between_mm;
+  double before_mm;
+  double nearest_mm[N_CORNERS];
+} Search;
 
 static HcBox
 box_of (const HcFittingValues *thing)
@@ -38,10 +47,10 @@ boxes_overlap (HcBox a, HcBox b)
 
 /* The floor in front of an opening birds or keepers go through stays free. */
 static HcBox
-box_before (const HcLayout *layout, const HcOpeningValues *opening)
+box_before (const HcLayout *layout, const HcOpeningValues *opening, double before_mm)
 {
-  double reach_mm = opening->swing == HC_SWING_IN ? MAX (opening->width_mm, BEFORE_OPENING_MM)
-                                                  : BEFORE_OPENING_MM;
+  double reach_mm
+      = opening->swing == HC_SWING_IN ? MAX (opening->width_mm, before_mm) : before_mm;
   HcWall *wall = hc_layout_get_wall (layout, opening->wall);
   HcPoint from, to, way, at;
 
@@ -56,20 +65,21 @@ box_before (const HcLayout *layout, const HcOpeningValues *opening)
 }
 
 static gboolean
-is_clear (const HcLayout *layout, const HcPen *pen, HcBox box)
+is_clear (const Search *search, HcBox box)
 {
-  HcParts *fittings = hc_pen_get (pen)->fittings;
-  HcParts *openings = hc_layout_get (layout)->openings;
+  HcParts *fittings = hc_pen_get (search->pen)->fittings;
+  HcParts *openings = hc_layout_get (search->layout)->openings;
 
   for (guint i = 0; i < fittings->len; i++)
-    if (boxes_overlap (box, hc_box_grow (box_of (hc_fitting_get (fittings->pdata[i])), GAP_MM)))
+    if (boxes_overlap (box, hc_box_grow (box_of (hc_fitting_get (fittings->pdata[i])),
+                                        search->between_mm)))
       return FALSE;
   for (guint i = 0; i < openings->len; i++)
     {
       const HcOpeningValues *opening = hc_opening_get (openings->pdata[i]);
 
       if ((opening->kind == HC_OPENING_KEEPER_DOOR || opening->kind == HC_OPENING_POP_HOLE)
-          && boxes_overlap (box, box_before (layout, opening)))
+          && boxes_overlap (box, box_before (search->layout, opening, search->before_mm)))
         return FALSE;
     }
   return TRUE;
@@ -91,15 +101,6 @@ is_away (const HcPen *pen, const HcSpotWish *wish, HcBox box)
   return TRUE;
 }
 
-typedef struct
-{
-  const HcLayout *layout;
-  const HcPen *pen;
-  const HcSpotWish *wish;
-  HcBox inside;
-  double nearest_mm[N_CORNERS];
-} Search;
-
 static gboolean
 fits_at (const Search *search, HcFittingValues *thing, double x_mm, double y_mm, double turn_deg)
 {
@@ -112,7 +113,7 @@ fits_at (const Search *search, HcFittingValues *thing, double x_mm, double y_mm,
   return box.x_mm >= search->inside.x_mm - 0.001 && box.y_mm >= search->inside.y_mm - 0.001
          && box.x_mm + box.width_mm <= search->inside.x_mm + search->inside.width_mm + 0.001
          && box.y_mm + box.depth_mm <= search->inside.y_mm + search->inside.depth_mm + 0.001
-         && is_clear (search->layout, search->pen, box)
+         && is_clear (search, box)
          && is_away (search->pen, search->wish, box);
 }
 
@@ -209,9 +210,9 @@ try_floor (const Search *search, HcFittingValues *thing, double turn_deg)
 
   thing->turn_deg = turn_deg;
   box = box_of (thing);
-  for (double y = in->y_mm + box.depth_mm / 2 + GAP_MM;
+  for (double y = in->y_mm + box.depth_mm / 2 + search->between_mm;
        y < in->y_mm + in->depth_mm - box.depth_mm / 2; y += step_mm)
-    for (double x = in->x_mm + box.width_mm / 2 + GAP_MM;
+    for (double x = in->x_mm + box.width_mm / 2 + search->between_mm;
          x < in->x_mm + in->width_mm - box.width_mm / 2; x += step_mm)
       if (fits_at (search, thing, x, y, turn_deg))
         keep_if_nearer (search, thing, &best, &shortest_mm);
@@ -221,6 +222,7 @@ try_floor (const Search *search, HcFittingValues *thing, double turn_deg)
 
 /**
  * hc_find_spot: (skip)
+ * @book: says how far apart things stand
  * @layout: a layout
  * @pen: a pen of it with walls along x and y
  * @wish: where it wants to be
@@ -229,13 +231,15 @@ try_floor (const Search *search, HcFittingValues *thing, double turn_deg)
  * Returns: whether there is a spot for it
  */
 gboolean
-hc_find_spot (const HcLayout *layout, const HcPen *pen, const HcSpotWish *wish,
+hc_find_spot (HcBook *book, const HcLayout *layout, const HcPen *pen, const HcSpotWish *wish,
               HcFittingValues *thing)
 {
   static const int order[] = { 3, 2, 1, 0 };
   g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pen);
   Search search = { layout, pen, wish,
-                    hc_box_around ((const HcPoint *) ring->data, ring->len), { 0 } };
+                    hc_box_around ((const HcPoint *) ring->data, ring->len),
+                    hc_house_measure (book, "between_things_mm"),
+                    hc_house_measure (book, "before_opening_mm"), { 0 } };
 
   measure_walks (&search, thing->kind);
   if (!wish->along_walls)

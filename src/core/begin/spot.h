@@ -4,6 +4,7 @@
  * A free spot for a thing in a pen whose walls run along x and y. */
 #pragma once
 
+#include "book/book.h"
 #include "plan/layout.h"
 
 G_BEGIN_DECLS
@@ -25,7 +26,7 @@ typedef struct
   double walk_mm;
 } HcSpotWish;
 
-gboolean hc_find_spot (const HcLayout *layout, const HcPen *pen, const HcSpotWish *wish,
-                       HcFittingValues *thing);
+gboolean hc_find_spot (HcBook *book, const HcLayout *layout, const HcPen *pen,
+                       const HcSpotWish *wish, HcFittingValues *thing);
 
 G_END_DECLS

@@ -9,23 +9,22 @@
 #include "base/error.h"
 #include "begin/bare-house.h"
 #include "begin/furnish.h"
+#include "begin/house-figure.h"
 
 #include <glib/gi18n-lib.h>
 
-/* A house one can stand a roost in, and one that is still one house. */
-#define LEAST_SIDE_MM 1000.0
-#define MOST_SIDE_MM 30000.0
-
 static gboolean
-side_is_possible (double side_mm, HcUnits units, GError **error)
+side_is_possible (HcBook *book, double side_mm, HcUnits units, GError **error)
 {
+  double least_mm = hc_house_measure (book, "least_side_mm");
+  double most_mm = hc_house_measure (book, "most_side_mm");
   g_autofree char *least = NULL;
   g_autofree char *most = NULL;
 
-  if (side_mm >= LEAST_SIDE_MM && side_mm <= MOST_SIDE_MM)
+  if (side_mm >= least_mm && side_mm <= most_mm)
     return TRUE;
-  least = hc_length_format (LEAST_SIDE_MM, units);
-  most = hc_length_format (MOST_SIDE_MM, units);
+  least = hc_length_format (least_mm, units);
+  most = hc_length_format (most_mm, units);
   g_set_error (error, HC_ERROR, HC_ERROR_TYPED,
                /* Translators: two lengths */
                _("A house like this is from %s to %s long and wide. Type its inside measures."),
@@ -74,8 +73,8 @@ hc_plan_from_answers (HcBook *book, const HcAnswers *answers, const char *uid, G
 {
   g_autoptr (HcPlan) bare = NULL;
 
-  if (!side_is_possible (answers->width_mm, answers->units, error)
-      || !side_is_possible (answers->length_mm, answers->units, error)
+  if (!side_is_possible (book, answers->width_mm, answers->units, error)
+      || !side_is_possible (book, answers->length_mm, answers->units, error)
       || !birds_are_known (book, answers, error))
     return NULL;
   bare = hc_bare_house (book, answers, uid, error);

@@ -8,6 +8,7 @@
 #include "book/bird-reader.h"
 #include "book/book-private.h"
 #include "book/fitting-reader.h"
+#include "book/house-measure-reader.h"
 #include "book/life-reader.h"
 #include "book/material-reader.h"
 #include "book/opening-reader.h"
@@ -50,6 +51,7 @@ static const DataList data_lists[] = {
   LIST ("materials/mesh.json", meshes, HcMesh, hc_mesh_read),
   LIST ("materials/constructions.json", constructions, HcConstruction, hc_construction_read),
   LIST ("predators.json", predators, HcPredator, hc_predator_read),
+  LIST ("houses/measures.json", house_measures, HcHouseMeasure, hc_house_measure_read),
 };
 
 static GBytes *

@@ -42,6 +42,7 @@ struct _HcBook
   HcTable meshes;
   HcTable constructions;
   HcTable predators;
+  HcTable house_measures;
   GPtrArray *standards;
 };
 

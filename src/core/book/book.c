@@ -101,6 +101,7 @@ HC_BOOK_TABLE (HcBedding, bedding, beddings)
 HC_BOOK_TABLE (HcMesh, mesh, meshes)
 HC_BOOK_TABLE (HcConstruction, construction, constructions)
 HC_BOOK_TABLE (HcPredator, predator, predators)
+HC_BOOK_TABLE (HcHouseMeasure, house_measure, house_measures)
 
 /**
  * hc_book_get_n_fitting_types:

@@ -8,6 +8,7 @@
 #include "book/breed.h"
 #include "book/fitting-type.h"
 #include "book/heat-law.h"
+#include "book/house-measure.h"
 #include "book/kind.h"
 #include "book/life.h"
 #include "book/material.h"
@@ -334,6 +335,32 @@ const HcPredator *hc_book_get_predator_at (const HcBook *self, guint index);
  * Returns: (nullable) (transfer none): the predator of that id
  */
 const HcPredator *hc_book_get_predator (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_house_measures:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_house_measures (const HcBook *self);
+
+/**
+ * hc_book_get_house_measure_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the measure of new houses at that place in the data
+ */
+const HcHouseMeasure *hc_book_get_house_measure_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_house_measure:
+ * @self: a book
+ * @id: (nullable): the id of a measure of new houses
+ *
+ * Returns: (nullable) (transfer none): the measure of new houses of that id
+ */
+const HcHouseMeasure *hc_book_get_house_measure (const HcBook *self, const char *id);
 
 /**
  * hc_book_get_n_heat_laws:
