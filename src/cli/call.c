@@ -29,7 +29,9 @@ hc_call_clear (HcCall *call)
   char **words[] = { &call->argument, &call->units_word, &call->on,   &call->condition_word,
                      &call->rules,    &call->kind,       &call->to,   &call->view,
                      &call->wall,     &call->scale,      &call->paper, &call->outside,
-                     &call->humidity, &call->wind,       &call->chart, &call->weeks_word };
+                     &call->humidity, &call->wind,       &call->chart, &call->weeks_word,
+                     &call->ask,      &call->of,         &call->pen,   &call->wanted,
+                     &call->who,      &call->chance };
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
     g_clear_pointer (words[i], g_free);
@@ -99,6 +101,30 @@ add_options (HcCall *call, HcCallOptions options, GOptionContext *context)
         N_("Look at so many weeks, a year otherwise"), N_("NUMBER") } },
     { HC_CALL_WEEKS,
       { "csv", 0, 0, G_OPTION_ARG_NONE, &call->csv, N_("Write a table for spreadsheets") } },
+    { HC_CALL_ASK,
+      { "ask", 0, 0, G_OPTION_ARG_STRING, &call->ask,
+        N_("Answer one question: the largest hatch, when birds must be gone, hens over winter, "
+           "when another heater is needed, eggs to set"),
+        N_("hatch|gone|winter|warmth|eggs") } },
+    { HC_CALL_ASK,
+      { "of", 0, 0, G_OPTION_ARG_STRING, &call->of,
+        N_("With --ask: about this group or these eggs"), N_("ID") } },
+    { HC_CALL_ASK,
+      { "kind", 0, 0, G_OPTION_ARG_STRING, &call->kind,
+        N_("With --ask: about this kind of bird"), N_("KIND") } },
+    { HC_CALL_ASK,
+      { "pen", 0, 0, G_OPTION_ARG_STRING, &call->pen,
+        N_("With --ask: they live in this pen"), N_("ID") } },
+    { HC_CALL_ASK,
+      { "wanted", 0, 0, G_OPTION_ARG_STRING, &call->wanted,
+        N_("With --ask eggs: so many chicks at least"), N_("NUMBER") } },
+    { HC_CALL_ASK,
+      { "who", 0, 0, G_OPTION_ARG_STRING, &call->who,
+        N_("With --ask eggs: which chicks are wanted"), N_("all|females|males") } },
+    { HC_CALL_ASK,
+      { "chance", 0, 0, G_OPTION_ARG_STRING, &call->chance,
+        N_("With --ask eggs: in so many settings of a hundred, 90 otherwise"),
+        N_("PERCENT") } },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (all); i++)

@@ -20,6 +20,7 @@ G_BEGIN_DECLS
  * @HC_CALL_DRAWING: --to, --view, --wall, --scale and --paper
  * @HC_CALL_WEATHER: --outside, --humidity, --wind and --chart
  * @HC_CALL_WEEKS: --weeks and --csv
+ * @HC_CALL_ASK: --ask, --of, --kind, --pen, --wanted, --who and --chance
  */
 typedef enum
 {
@@ -30,6 +31,7 @@ typedef enum
   HC_CALL_DRAWING = 1 << 4,
   HC_CALL_WEATHER = 1 << 5,
   HC_CALL_WEEKS = 1 << 6,
+  HC_CALL_ASK = 1 << 7,
 } HcCallOptions;
 
 /**
@@ -53,6 +55,12 @@ typedef enum
  * @chart: (nullable): --chart
  * @weeks_word: (nullable): --weeks
  * @csv: --csv
+ * @ask: (nullable): --ask
+ * @of: (nullable): --of
+ * @pen: (nullable): --pen
+ * @wanted: (nullable): --wanted
+ * @who: (nullable): --who
+ * @chance: (nullable): --chance
  * @book: the book
  * @plan: the plan, on the day and by the rules asked for
  * @flock: its birds on that day
@@ -82,6 +90,12 @@ typedef struct
   char *chart;
   char *weeks_word;
   gboolean csv;
+  char *ask;
+  char *of;
+  char *pen;
+  char *wanted;
+  char *who;
+  char *chance;
 
   HcBook *book;
   HcPlan *plan;

@@ -32,6 +32,8 @@ run (HcCall *call, GString *out, GError **error)
   if (!hc_call_open_plan (call, error))
     return HC_EXIT_WRONG;
   tallier = hc_tallier_new (call->cache, call->book);
+  if (call->ask != NULL)
+    return hc_year_ask (call, tallier, out, error) ? HC_EXIT_ENOUGH : HC_EXIT_WRONG;
   year = hc_year_work_out (tallier, call->plan, hc_plan_get_day (call->plan), call->weeks,
                            HC_YEAR_EVERY_NEED);
   if (call->json)
@@ -47,6 +49,6 @@ const HcVerb hc_verb_year = {
   .name = "year",
   .summary = N_("Say week by week who is there, what happens, and which day is the worst"),
   .argument = N_("FILE"),
-  .options = HC_CALL_ON | HC_CALL_RULES | HC_CALL_WEEKS,
+  .options = HC_CALL_ON | HC_CALL_RULES | HC_CALL_WEEKS | HC_CALL_ASK,
   .run = run,
 };

@@ -100,6 +100,44 @@ weeks_that_cannot_be_are_refused (void)
     }
 }
 
+static void
+a_question_is_answered_with_its_limit (void)
+{
+  g_autofree char *plan = demo_path ();
+  g_auto (TestRun) run = test_run (NULL, "year", plan, "--ask", "gone", "--of", "pullets", NULL);
+
+  g_assert_cmpint (run.status, ==, 0);
+  g_assert_cmpstr (run.out, ==,
+                   "All 15 birds must be gone by 06 June 2026.\n"
+                   "Room outside: if they stay longer, 15 birds go short on 06 June 2026.\n");
+}
+
+static void
+what_a_question_lacks_is_said (void)
+{
+  static const struct
+  {
+    const char *option, *value, *says;
+  } calls[] = {
+    { "--wanted", "8", "Say which kind of bird" },
+    { "--kind", "ostrich", "there is no such kind" },
+    { "--wanted", "none", "say a number of chicks" },
+    { "--chance", "100", "say a percentage from 1 to 99" },
+    { "--who", "hens", "‘females’" },
+    { "--pen", "attic", "no pen with that id" },
+  };
+  g_autofree char *plan = demo_path ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (calls); i++)
+    {
+      g_auto (TestRun) run = test_run (NULL, "year", plan, "--ask", "eggs", calls[i].option,
+                                       calls[i].value, NULL);
+
+      g_assert_cmpint (run.status, ==, 2);
+      g_assert_nonnull (strstr (run.err, calls[i].says));
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -109,5 +147,7 @@ main (int argc, char **argv)
   g_test_add_func ("/year/agrees-with-check", the_check_of_a_day_agrees);
   g_test_add_func ("/year/csv", every_row_of_the_table_is_as_long);
   g_test_add_func ("/year/weeks", weeks_that_cannot_be_are_refused);
+  g_test_add_func ("/year/question", a_question_is_answered_with_its_limit);
+  g_test_add_func ("/year/question-that-lacks", what_a_question_lacks_is_said);
   return g_test_run ();
 }

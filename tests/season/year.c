@@ -4,92 +4,23 @@
  * The year says of each day what the check says of that day. */
 #include "config.h"
 
-#include "files/read.h"
-#include "plan/edit-season.h"
-#include "season/year.h"
+#include "demo.h"
 
-#define FROM 739676
+#define FROM DEMO_FROM
 #define WEEKS 30
-
-typedef struct
-{
-  HcBook *book;
-  HcPlan *demo;
-  HcCheckCache *cache;
-  HcTallier *tallier;
-} Fixture;
-
-static HcPlan *
-read_demo (void)
-{
-  g_autofree char *path
-      = g_build_filename (TEST_DATA, "demo", "skerry-croft.hencote", NULL);
-  g_autofree char *text = NULL;
-  g_autoptr (HcPlanFile) file = NULL;
-  g_autoptr (GError) error = NULL;
-  gsize length;
-
-  g_file_get_contents (path, &text, &length, &error);
-  g_assert_no_error (error);
-  file = hc_plan_file_read (text, length, &error);
-  g_assert_no_error (error);
-  return hc_plan_ref (file->plan);
-}
-
-static void
-set_up (Fixture *fixture, gconstpointer data)
-{
-  g_autoptr (GError) error = NULL;
-
-  fixture->book = hc_book_load_default (&error);
-  g_assert_no_error (error);
-  fixture->demo = read_demo ();
-  fixture->cache = hc_check_cache_new ();
-  fixture->tallier = hc_tallier_new (fixture->cache, fixture->book);
-}
-
-static void
-tear_down (Fixture *fixture, gconstpointer data)
-{
-  hc_tallier_free (fixture->tallier);
-  hc_check_cache_free (fixture->cache);
-  hc_plan_unref (fixture->demo);
-  hc_book_unref (fixture->book);
-}
-
-static HcPlan *
-with_clutch (HcPlan *plan, const char *kind, const char *pen, int eggs, guint32 set_on)
-{
-  HcClutchValues values;
-  g_autoptr (HcClutch) clutch = NULL;
-  g_autoptr (GError) error = NULL;
-  HcPlan *with;
-
-  hc_clutch_values_init (&values);
-  values.kind = (char *) kind;
-  values.pen = (char *) pen;
-  values.eggs = eggs;
-  values.set_on = set_on;
-  clutch = hc_clutch_new (kind, &values);
-  with = hc_plan_put_clutch (plan, clutch, &error);
-  g_assert_no_error (error);
-  return with;
-}
 
 static HcPlan *
 make_plan (HcPlan *demo)
 {
-  static const char *const kinds[] = { "medium_layer", "bantam", "duck", "meat_fast", "goose" };
-  static const char *const pens[] = { "hens", "brooder", "ducks", "ark-house" };
   HcPlan *plan = hc_plan_ref (demo);
 
-  for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
+  for (guint i = 0; i < 5; i++)
     {
       g_autoptr (HcPlan) before = plan;
 
-      plan = with_clutch (before, kinds[i], pens[g_test_rand_int_range (0, 4)],
-                          g_test_rand_int_range (1, 40),
-                          FROM + (guint32) g_test_rand_int_range (-60, 100));
+      plan = demo_with_clutch (before, demo_some_kind (), demo_some_pen (),
+                               g_test_rand_int_range (1, 40),
+                               FROM + (guint32) g_test_rand_int_range (-60, 100));
     }
   return plan;
 }
@@ -110,18 +41,18 @@ assert_same (const HcCheck *check, const HcTally *tally, HcNeedId id)
 }
 
 static void
-the_year_and_the_check_agree (Fixture *fixture, gconstpointer data)
+the_year_and_the_check_agree (Demo *demo, gconstpointer data)
 {
   HcCondition condition = GPOINTER_TO_INT (data);
   guint at = condition == HC_CONDITION_SHUT_IN;
-  g_autoptr (HcPlan) plan = make_plan (fixture->demo);
+  g_autoptr (HcPlan) plan = make_plan (demo->plan);
   g_autoptr (HcYear) year
-      = hc_year_work_out (fixture->tallier, plan, FROM, WEEKS, HC_YEAR_EVERY_NEED);
+      = hc_year_work_out (demo->tallier, plan, FROM, WEEKS, HC_YEAR_EVERY_NEED);
 
   g_assert_cmpuint (hc_year_get_n_days (year), >=, WEEKS);
   for (guint i = 0; i < hc_year_get_n_days (year); i += (guint) g_test_rand_int_range (1, 8))
     {
-      g_autoptr (HcCheck) check = hc_year_check (year, fixture->cache, i, condition);
+      g_autoptr (HcCheck) check = hc_year_check (year, demo->cache, i, condition);
 
       for (guint id = 0; id < HC_N_NEEDS; id++)
         assert_same (check, &hc_year_get_day (year, i)->tallies[at], id);
@@ -131,11 +62,11 @@ the_year_and_the_check_agree (Fixture *fixture, gconstpointer data)
 /* The count alone is never lower than the whole check, and the worst day is no
  * better than any other. */
 static void
-no_day_is_worse_than_the_worst (Fixture *fixture, gconstpointer data)
+no_day_is_worse_than_the_worst (Demo *demo, gconstpointer data)
 {
-  g_autoptr (HcPlan) plan = make_plan (fixture->demo);
+  g_autoptr (HcPlan) plan = make_plan (demo->plan);
   g_autoptr (HcYear) year
-      = hc_year_work_out (fixture->tallier, plan, FROM, WEEKS, HC_YEAR_COUNTING);
+      = hc_year_work_out (demo->tallier, plan, FROM, WEEKS, HC_YEAR_COUNTING);
   HcCondition condition;
   const HcTally *worst;
   guint index;
@@ -155,15 +86,15 @@ no_day_is_worse_than_the_worst (Fixture *fixture, gconstpointer data)
 /* Moving a date makes another year, and moving it back the same one: nothing
  * that is remembered of a house is about other birds. */
 static void
-what_is_remembered_changes_nothing (Fixture *fixture, gconstpointer data)
+what_is_remembered_changes_nothing (Demo *demo, gconstpointer data)
 {
-  g_autoptr (HcPlan) plan = make_plan (fixture->demo);
-  g_autoptr (HcPlan) moved = with_clutch (plan, "duck", "hens", 30, FROM + 40);
+  g_autoptr (HcPlan) plan = make_plan (demo->plan);
+  g_autoptr (HcPlan) moved = demo_with_clutch (plan, "duck", "hens", 30, FROM + 40);
   g_autoptr (HcYear) first
-      = hc_year_work_out (fixture->tallier, plan, FROM, WEEKS, HC_YEAR_COUNTING);
+      = hc_year_work_out (demo->tallier, plan, FROM, WEEKS, HC_YEAR_COUNTING);
   g_autoptr (HcYear) other
-      = hc_year_work_out (fixture->tallier, moved, FROM, WEEKS, HC_YEAR_COUNTING);
-  g_autoptr (HcTallier) fresh = hc_tallier_new (fixture->cache, fixture->book);
+      = hc_year_work_out (demo->tallier, moved, FROM, WEEKS, HC_YEAR_COUNTING);
+  g_autoptr (HcTallier) fresh = hc_tallier_new (demo->cache, demo->book);
   g_autoptr (HcYear) cold = hc_year_work_out (fresh, moved, FROM, WEEKS, HC_YEAR_COUNTING);
 
   g_assert_cmpuint (hc_year_get_n_days (other), ==, hc_year_get_n_days (cold));
@@ -182,11 +113,11 @@ what_is_remembered_changes_nothing (Fixture *fixture, gconstpointer data)
 
 /* Chickens hatch in 21 days: common practice, no source. */
 static void
-what_happens_is_told_by_its_day (Fixture *fixture, gconstpointer data)
+what_happens_is_told_by_its_day (Demo *demo, gconstpointer data)
 {
-  g_autoptr (HcPlan) plan = with_clutch (fixture->demo, "medium_layer", "brooder", 24, FROM + 70);
+  g_autoptr (HcPlan) plan = demo_with_clutch (demo->plan, "medium_layer", "brooder", 24, FROM + 70);
   g_autoptr (HcYear) year
-      = hc_year_work_out (fixture->tallier, plan, FROM, WEEKS, HC_YEAR_COUNTING);
+      = hc_year_work_out (demo->tallier, plan, FROM, WEEKS, HC_YEAR_COUNTING);
   const GArray *events = hc_year_get_events (year);
   gboolean set = FALSE, hatched = FALSE, off_heat = FALSE;
 
@@ -206,9 +137,9 @@ what_happens_is_told_by_its_day (Fixture *fixture, gconstpointer data)
 }
 
 static void
-an_empty_house_has_no_worst_day (Fixture *fixture, gconstpointer data)
+an_empty_house_has_no_worst_day (Demo *demo, gconstpointer data)
 {
-  HcPlanValues values = *hc_plan_get (fixture->demo);
+  HcPlanValues values = *hc_plan_get (demo->plan);
   g_autoptr (HcParts) none = hc_parts_new ();
   g_autoptr (HcPlan) plan = NULL;
   g_autoptr (HcYear) year = NULL;
@@ -216,18 +147,18 @@ an_empty_house_has_no_worst_day (Fixture *fixture, gconstpointer data)
   guint index;
 
   values.batches = none;
-  plan = hc_plan_with (fixture->demo, &values);
-  year = hc_year_work_out (fixture->tallier, plan, FROM, 4, HC_YEAR_COUNTING);
+  plan = hc_plan_with (demo->plan, &values);
+  year = hc_year_work_out (demo->tallier, plan, FROM, 4, HC_YEAR_COUNTING);
   g_assert_cmpuint (hc_year_get_n_days (year), ==, 4);
   g_assert_false (hc_year_find_worst (year, &index, &condition));
 }
 
 static void
-add (const char *name, int condition, void (*test) (Fixture *, gconstpointer))
+add (const char *name, int condition, void (*test) (Demo *, gconstpointer))
 {
   g_autofree char *path = g_strconcat ("/season/year/", name, NULL);
 
-  g_test_add (path, Fixture, GINT_TO_POINTER (condition), set_up, test, tear_down);
+  g_test_add (path, Demo, GINT_TO_POINTER (condition), demo_set_up, test, demo_tear_down);
 }
 
 int

@@ -116,3 +116,18 @@ hc_fitting_form_from_word (const char *word, HcFittingForm *form)
   *form = (HcFittingForm) index;
   return TRUE;
 }
+
+/**
+ * hc_fitting_is_heater:
+ * @fitting: a fitting
+ *
+ * Returns: whether it keeps chicks warm
+ */
+gboolean
+hc_fitting_is_heater (const HcFitting *fitting)
+{
+  int kind = hc_fitting_get (fitting)->kind;
+
+  return kind == HC_FITTING_FLOOR_HEAT_PAD || kind == HC_FITTING_HEAT_PLATE
+         || kind == HC_FITTING_HEAT_LAMP;
+}

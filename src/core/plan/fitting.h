@@ -118,5 +118,6 @@ const char *hc_fitting_kind_get_word (HcFittingKind kind);
 gboolean hc_fitting_kind_from_word (const char *word, HcFittingKind *kind);
 const char *hc_fitting_form_get_word (HcFittingForm form);
 gboolean hc_fitting_form_from_word (const char *word, HcFittingForm *form);
+gboolean hc_fitting_is_heater (const HcFitting *fitting);
 
 G_END_DECLS

@@ -52,11 +52,12 @@ compare_dates (gconstpointer a, gconstpointer b)
 /* The first day of every week, and every day birds change what or where they
  * are; some twice. */
 static GArray *
-list_dates (const HcYear *self)
+list_dates (const HcYear *self, HcYearScope scope)
 {
   GArray *dates = g_array_new (FALSE, FALSE, sizeof (guint32));
+  guint32 step = scope == HC_YEAR_EVERY_DAY ? 1 : HC_DAYS_IN_WEEK;
 
-  for (guint32 day = self->from; day < self->until; day += HC_DAYS_IN_WEEK)
+  for (guint32 day = self->from; day < self->until; day += step)
     g_array_append_val (dates, day);
   for (guint i = 0; i < self->bands->len; i++)
     {
@@ -95,7 +96,7 @@ judge (HcTallier *tallier, HcYearDay *day, HcYearScope scope)
 static void
 add_days (HcYear *self, HcTallier *tallier, HcYearScope scope)
 {
-  g_autoptr (GArray) dates = list_dates (self);
+  g_autoptr (GArray) dates = list_dates (self, scope);
 
   for (guint i = 0; i < dates->len; i++)
     {

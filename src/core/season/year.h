@@ -40,11 +40,13 @@ typedef struct _HcYear HcYear;
 /**
  * HcYearScope:
  * @HC_YEAR_COUNTING: the needs that count birds
+ * @HC_YEAR_EVERY_DAY: the same, and not a day is left out
  * @HC_YEAR_EVERY_NEED: all needs, through the whole check of each day
  */
 typedef enum
 {
   HC_YEAR_COUNTING,
+  HC_YEAR_EVERY_DAY,
   HC_YEAR_EVERY_NEED,
 } HcYearScope;
 

@@ -39,13 +39,6 @@ get_warm_area_mm2 (const HcOfferContext *context, guint fitting)
   return hc_shape_get_overlap_mm2 (hc_room_get_outline (context->room), circle);
 }
 
-static gboolean
-is_heater (const HcFittingValues *values)
-{
-  return values->kind == HC_FITTING_FLOOR_HEAT_PAD || values->kind == HC_FITTING_HEAT_PLATE
-         || values->kind == HC_FITTING_HEAT_LAMP;
-}
-
 void
 hc_offer_make_warmth (HcOfferKind kind, const HcOfferContext *context, HcOffer *offer)
 {
@@ -56,7 +49,7 @@ hc_offer_make_warmth (HcOfferKind kind, const HcOfferContext *context, HcOffer *
       const HcFittingValues *values = hc_fitting_get (fittings->pdata[i]);
       HcPlace place;
 
-      if (!is_heater (values))
+      if (!hc_fitting_is_heater (fittings->pdata[i]))
         continue;
       hc_place_init (&place, context, hc_fitting_get_id (fittings->pdata[i]));
       hc_place_set_amount (&place, get_warm_area_mm2 (context, i));

@@ -4,7 +4,7 @@
  * The flock through the year in words. */
 #pragma once
 
-#include "season/year.h"
+#include "season/ask/question.h"
 
 G_BEGIN_DECLS
 
@@ -14,5 +14,7 @@ const char *hc_words_stage (HcStage stage);
 char *hc_words_event (const HcYear *year, const HcEvent *event) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_words_tallied (HcNeedId need, const HcTallied *tallied) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_words_worst_day (const HcYear *year) G_GNUC_WARN_UNUSED_RESULT;
+char *hc_words_year_answer (const HcYearAnswer *answer) G_GNUC_WARN_UNUSED_RESULT;
+char *hc_words_year_limit (const HcYearAnswer *answer) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -9,13 +9,6 @@
 #include "book/figure-names.h"
 #include "plan/fitting.h"
 
-static gboolean
-is_heater (int kind)
-{
-  return kind == HC_FITTING_FLOOR_HEAT_PAD || kind == HC_FITTING_HEAT_PLATE
-         || kind == HC_FITTING_HEAT_LAMP;
-}
-
 static const HcDevice *
 find_device (const HcNeedContext *context, const HcFittingValues *values)
 {
@@ -47,7 +40,7 @@ look_at_heaters (const HcNeedContext *context, HcRoom *room, HcFinding *finding,
   double lowest_c;
 
   for (guint i = 0; i < fittings->len; i++)
-    if (is_heater (hc_fitting_get (fittings->pdata[i])->kind))
+    if (hc_fitting_is_heater (fittings->pdata[i]))
       {
         if (!is_too_cold_for (context, fittings->pdata[i], &lowest_c))
           {
@@ -88,7 +81,7 @@ sum_heated_mm2 (HcRoom *room, HcFinding *finding)
     {
       const HcFittingValues *values = hc_fitting_get (fittings->pdata[i]);
 
-      if (!is_heater (values->kind))
+      if (!hc_fitting_is_heater (fittings->pdata[i]))
         continue;
       sum += values->width_mm * values->depth_mm;
       hc_finding_add_id (finding, hc_fitting_get_id (fittings->pdata[i]));
