@@ -310,7 +310,8 @@ tell_chicks (const HcCall *call, const Answer *answer, GString *out)
 static void
 tell (const HcCall *call, const Answer *answer, GString *out)
 {
-  g_autofree char *headline = hc_words_night (&answer->night);
+  g_autofree char *headline = hc_words_night (hc_night_get_worst (&answer->night),
+                                             hc_plan_get_site (call->plan)->units);
   g_autofree char *advice = hc_words_vent_advice (answer->advice, answer->open, &answer->night);
   g_autofree char *hot
       = hc_words_hot_day (&answer->hot, hc_plan_get_site (call->plan)->units);

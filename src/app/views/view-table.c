@@ -7,12 +7,15 @@
 #include "app/views/view-table.h"
 
 #include "app/floor/floor-view.h"
+#include "app/weather/weather-view.h"
 
 #include <glib/gi18n.h>
 
 static const HcViewKind kinds[] = {
   /* Translators: the plan seen from above, on the tab of a view */
   { "floor", N_ ("Floor"), "<Control>1", hc_floor_view_get_type },
+  /* Translators: cold nights and hot days in the house, on the tab of a view */
+  { "weather", N_ ("Weather"), "<Control>3", hc_weather_view_get_type },
 };
 
 /**

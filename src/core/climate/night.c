@@ -148,6 +148,19 @@ is_worse (const HcNightSpace *a, const HcNightSpace *b)
 }
 
 /**
+ * hc_night_get_worst: (skip)
+ * @night: a night
+ *
+ * Returns: (transfer none) (nullable): the space with birds that is worst off, %NULL
+ *   where nothing is under a roof
+ */
+const HcNightSpace *
+hc_night_get_worst (const HcNight *night)
+{
+  return night->n_spaces > 0 ? &night->spaces[night->worst] : NULL;
+}
+
+/**
  * hc_night_settle: (skip)
  * @house: the house for the solver
  * @ask: what it is made from

@@ -116,6 +116,7 @@ typedef struct
 void hc_night_work_out (const HcHouseAirAsk *ask, HcNight *night);
 void hc_night_settle (const HcHouseAir *house, const HcHouseAirAsk *ask, const HcAirState *near,
                       HcNight *night);
+const HcNightSpace *hc_night_get_worst (const HcNight *night);
 gboolean hc_night_is_sweating (const HcNight *night, const HcHouseAir *house, guint surface);
 void hc_night_find_ranges (const HcHouseAirAsk *ask, HcNight *night);
 

@@ -15,6 +15,10 @@
 /* What a new vent leaves of the wall above it. */
 #define BELOW_EAVES_MM 60
 
+/* As wide as fits, up to this; how far it is opened is found afterwards. */
+#define WIDEST_MM 1200.0
+#define SHARE_OF_WALL 0.4
+
 /* Where along a wall a new vent is tried, in this order. */
 static const double spots[] = { 0.5, 0.3, 0.7, 0.15, 0.85 };
 
@@ -43,14 +47,25 @@ hc_mend_set_vents (const HcHouseNight *night, HcRemedy *remedy)
   return plan;
 }
 
+/* Where vents stand less open than this together, they are to be opened before another
+ * is built. */
+#define BEFORE_BUILDING 0.5
+
 static gboolean
-has_vent (const HcHouseNight *night, guint space)
+has_more_to_open (const HcHouseNight *night, guint space)
 {
+  double open_m2 = 0, all_m2 = 0;
+
   for (guint i = 0; i < night->air->ways->len; i++)
-    if (hc_house_air_get_way (night->air, i)->is_vent
-        && night->air->air.paths[i].space == (int) space)
-      return TRUE;
-  return FALSE;
+    {
+      const HcAirWay *way = hc_house_air_get_way (night->air, i);
+
+      if (!way->is_vent || night->air->air.paths[i].space != (int) space)
+        continue;
+      all_m2 += way->whole_m2;
+      open_m2 += way->whole_m2 * way->open;
+    }
+  return open_m2 < BEFORE_BUILDING * all_m2;
 }
 
 static HcPlan *
@@ -65,6 +80,7 @@ try_wall (HcPlan *plan, const HcOpeningType *type, const HcRoom *room, const HcR
 
   values.wall = (char *) hc_wall_get_id (wall->wall);
   values.open_winter = 1;
+  values.width_mm = CLAMP (SHARE_OF_WALL * length_mm, values.width_mm, WIDEST_MM);
   values.sill_mm = MAX (height_mm - values.height_mm - BELOW_EAVES_MM, 0);
   for (guint i = 0; changed == NULL && i < G_N_ELEMENTS (spots); i++)
     {
@@ -109,7 +125,7 @@ hc_mend_add_vent (const HcHouseNight *night, HcRemedy *remedy)
       const char *pen = hc_pen_get_id (hc_room_get_pen (room));
 
       if ((hc_mend_get_faults (night, pen) & HC_NIGHT_VENT_FAULTS) != 0
-          && hc_house_night_find_space (night, pen, &space) && !has_vent (night, space))
+          && hc_house_night_find_space (night, pen, &space) && !has_more_to_open (night, space))
         return add_vent_to (night, room, remedy);
     }
   return NULL;

@@ -170,23 +170,26 @@ hc_words_bird_range (const HcBirdRange *range, gint64 birds)
 
 /**
  * hc_words_night: (skip)
- * @night: a night
+ * @space: (nullable): the space looked at; %NULL where nothing is under a roof
+ * @units: what the keeper measures in
  *
  * Returns: (transfer full): how it is, in one sentence
  */
 char *
-hc_words_night (const HcNight *night)
+hc_words_night (const HcNightSpace *space, HcUnits units)
 {
-  const HcNightSpace *space = &night->spaces[night->worst];
+  g_autofree char *inside = NULL;
 
-  if (night->n_spaces == 0)
+  if (space == NULL)
     return g_strdup (_("Nothing here is under a roof, so there is no night air to work out."));
   if (space->birds == 0)
     return g_strdup (_("No bird sleeps indoors, so nothing warms or dampens the air."));
-  /* Translators: a temperature, then a humidity in percent, both whole numbers. */
+  inside = hc_temperature_format (space->air.t_c, units);
+  /* Translators: a temperature, then a humidity in percent, a whole number. */
   return g_strdup_printf (space->faults == 0
-                              ? _("At the roost it is %.0f °C and %.0f %% humid: dry enough.")
-                              : _("At the roost it is %.0f °C and %.0f %% humid, and something "
-                                  "can be mended."),
-                          space->air.t_c, 100 * space->air.humidity);
+                              ? _("At the roost it is %s and %.0f %% humid: nothing to mend.")
+                              : _("At the roost it is %s and %.0f %% humid, and something can be "
+                                  "mended."),
+                          inside, 100 * space->air.humidity);
 }
+

@@ -71,20 +71,42 @@ say_part (const HcPlan *plan, const HcRemedy *remedy, guint part, HcUnits units)
   return hc_words_part (hc_plan_get_layout ((HcPlan *) plan), id);
 }
 
+/* Four round drinkers are told once. */
+static char *
+say_times (const char *part, guint times)
+{
+  if (times == 1)
+    return g_strdup (part);
+  /* Translators: a thing of which there are several alike: “the round drinker (4 of them)”. */
+  return g_strdup_printf (_("%s (%u of them)"), part, times);
+}
+
 static char *
 list_parts (const HcPlan *plan, const HcRemedy *remedy, HcUnits units)
 {
-  g_autoptr (GStrvBuilder) said = g_strv_builder_new ();
-  g_auto (GStrv) parts = NULL;
+  GString *list = g_string_new (NULL);
+  g_autofree char *part = NULL;
+  guint times = 1;
 
   for (guint i = 0; i < remedy->ids->len; i++)
     {
-      g_autofree char *part = say_part (plan, remedy, i, units);
+      g_autofree char *next = i + 1 < remedy->ids->len ? say_part (plan, remedy, i + 1, units)
+                                                       : NULL;
+      g_autofree char *told = NULL;
 
-      g_strv_builder_add (said, part);
+      part = part != NULL ? part : say_part (plan, remedy, i, units);
+      if (g_strcmp0 (part, next) == 0)
+        {
+          times++;
+          continue;
+        }
+      told = say_times (part, times);
+      g_string_append_printf (list, list->len > 0 ? _("; %s") : "%s", told);
+      g_free (part);
+      part = g_steal_pointer (&next);
+      times = 1;
     }
-  parts = g_strv_builder_end (said);
-  return g_strjoinv (_("; "), parts);
+  return g_string_free (list, FALSE);
 }
 
 static char *
@@ -147,7 +169,7 @@ hc_words_remedy_gain (const HcRemedy *remedy)
     return g_strdup (_("Then nothing is left to mend."));
   if (remedy->after == remedy->before)
     return g_strdup (_("It helps, but does not do it alone."));
-  return g_strdup_printf (ngettext ("%u of %u thing is left to mend then.",
-                                    "%u of %u things are left to mend then.", remedy->before),
+  return g_strdup_printf (ngettext ("%u of %u things is left to mend then.",
+                                    "%u of %u things are left to mend then.", remedy->after),
                           remedy->after, remedy->before);
 }

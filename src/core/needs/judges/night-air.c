@@ -46,7 +46,9 @@ tell_of_pens (const Look *look, HcFinding *finding)
   hc_answer_take_once (look->answer, finding);
 }
 
-/* The highest level @measured reaches; what air as it is outside cannot do is not asked. */
+/* The highest level @measured reaches; what air as it is outside cannot do is not asked.
+ * Within @slack beyond the least it is not yet too little, nor within as much of what is
+ * outside less than good. */
 static HcLevel
 grade (const Look *look, const char *name, double measured, double slack, double unavoidable,
        HcFinding *finding)
@@ -58,14 +60,15 @@ grade (const Look *look, const char *name, double measured, double slack, double
 
       if (limit == NULL || !hc_limit_get (limit, level, &bound))
         continue;
-      bound = MAX (bound, unavoidable);
-      if (measured <= bound + (level == HC_LEVEL_TIGHT ? slack : 0))
+      bound = MAX (bound, unavoidable + (level == HC_LEVEL_GOOD ? slack : 0));
+      if (measured <= bound)
         continue;
       hc_finding_set_measure (finding, measured, bound,
                               limit->figure.unit == HC_FIGURE_PERCENT ? "percent" : "ppm");
       hc_finding_set_figure (finding, hc_case_get_standard (look->context->about, level),
                              &limit->figure);
-      return level - 1;
+      return level == HC_LEVEL_TIGHT && measured > bound + slack ? HC_LEVEL_SHORT
+                                                                 : HC_LEVEL_TIGHT;
     }
   return HC_LEVEL_GOOD;
 }
@@ -81,7 +84,7 @@ tell_over (const Look *look, const char *code, const char *name, double measured
     tell_of_pens (look, g_steal_pointer (&finding));
 }
 
-/* By as much as we are unsure where damp begins, it is not yet too much. */
+/* We are unsure by so much where damp begins. */
 static void
 tell_damp (const Look *look)
 {
