@@ -25,6 +25,7 @@ FILES = {
     'houses/measures.json': 'house-measures',
     'materials/floors.json': 'floors',
     'materials/bedding.json': 'bedding',
+    'materials/latches.json': 'latches',
     'materials/mesh.json': 'mesh',
     'materials/constructions.json': 'constructions',
     'predators.json': 'predators',

@@ -176,7 +176,7 @@ static const Hole holes[] = {
   { "mouse", 6 },    { "rat", 12.7 },    { "weasel", 12.7 }, { "snake", 12.7 },
   { "opossum", 50 }, { "skunk", 50 },    { "marten", 50 },   { "raccoon", 75 },
   { "fox", 100 },    { "dog", 100 },     { "coyote", 100 },  { "badger", 150 },
-  { "hawk", 50 },
+  { "hawk", 50 },    { "owl", 50 },
 };
 
 static void

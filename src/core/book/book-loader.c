@@ -49,6 +49,7 @@ static const DataList data_lists[] = {
   LIST ("materials/floors.json", floor_layers, HcFloorLayer, hc_floor_layer_read),
   LIST ("materials/bedding.json", beddings, HcBedding, hc_bedding_read),
   LIST ("materials/mesh.json", meshes, HcMesh, hc_mesh_read),
+  LIST ("materials/latches.json", latches, HcLatch, hc_latch_read),
   LIST ("materials/constructions.json", constructions, HcConstruction, hc_construction_read),
   LIST ("predators.json", predators, HcPredator, hc_predator_read),
   LIST ("houses/measures.json", house_measures, HcHouseMeasure, hc_house_measure_read),

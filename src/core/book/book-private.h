@@ -40,6 +40,7 @@ struct _HcBook
   HcTable floor_layers;
   HcTable beddings;
   HcTable meshes;
+  HcTable latches;
   HcTable constructions;
   HcTable predators;
   HcTable house_measures;

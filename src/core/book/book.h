@@ -285,6 +285,32 @@ const HcMesh *hc_book_get_mesh_at (const HcBook *self, guint index);
 const HcMesh *hc_book_get_mesh (const HcBook *self, const char *id);
 
 /**
+ * hc_book_get_n_latches:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_latches (const HcBook *self);
+
+/**
+ * hc_book_get_latch_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the latch at that place in the data
+ */
+const HcLatch *hc_book_get_latch_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_latch:
+ * @self: a book
+ * @id: (nullable): the id of a latch
+ *
+ * Returns: (nullable) (transfer none): the latch of that id
+ */
+const HcLatch *hc_book_get_latch (const HcBook *self, const char *id);
+
+/**
  * hc_book_get_n_constructions:
  * @self: a book
  *

@@ -71,6 +71,10 @@
 #define HC_FIGURE_REACH_STEP_OVER "reach.step-over"
 #define HC_FIGURE_REACH_ARM "reach.eggs"
 
+#define HC_FIGURE_PREDATORS_APRON "predators.apron"
+#define HC_FIGURE_PREDATORS_DUG "predators.dug"
+#define HC_FIGURE_PREDATORS_FENCE_HEIGHT "predators.fence-height"
+
 #define HC_FIGURE_COMPANY_FEMALES_PER_MALE "company.females-per-male"
 #define HC_FIGURE_COMPANY_FEWEST_FEMALES "company.fewest-females-per-male"
 #define HC_FIGURE_COMPANY_TOGETHER_FROM "company.together-from"

@@ -62,6 +62,35 @@ hc_mesh_read (HcRecord *record, gpointer item, gpointer user_data)
   mesh->evidence = hc_sources_read_grounds (&context->sources, record, &mesh->source);
 }
 
+/* An interned list of what a member of texts says, kept with the book. */
+static const char *const *
+read_ids (HcRecord *record, const char *member, HcKeep *keep)
+{
+  guint n = hc_record_count (record, member);
+  GArray *ids = g_array_new (TRUE, TRUE, sizeof (char *));
+
+  for (guint i = 0; i < n; i++)
+    {
+      const char *id = g_intern_string (hc_record_text_at (record, member, i));
+
+      g_array_append_val (ids, id);
+    }
+  return hc_keep_table (keep, ids);
+}
+
+void
+hc_latch_read (HcRecord *record, gpointer item, gpointer user_data)
+{
+  const HcDataContext *context = user_data;
+  HcLatch *latch = item;
+
+  latch->id = hc_record_id (record, "id");
+  latch->name = hc_record_text (record, "name");
+  latch->opened_by
+      = read_ids (record, "opened_by", hc_reading_get_keep (hc_record_get_reading (record)));
+  latch->evidence = hc_sources_read_grounds (&context->sources, record, &latch->source);
+}
+
 void
 hc_construction_read (HcRecord *record, gpointer item, gpointer user_data)
 {

@@ -13,6 +13,7 @@ G_BEGIN_DECLS
 void hc_floor_layer_read (HcRecord *record, gpointer item, gpointer user_data);
 void hc_bedding_read (HcRecord *record, gpointer item, gpointer user_data);
 void hc_mesh_read (HcRecord *record, gpointer item, gpointer user_data);
+void hc_latch_read (HcRecord *record, gpointer item, gpointer user_data);
 void hc_construction_read (HcRecord *record, gpointer item, gpointer user_data);
 
 G_END_DECLS

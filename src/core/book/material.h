@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What floors, walls, bedding and mesh are made of. */
+ * What floors, walls, bedding, mesh and latches are like. */
 #pragma once
 
 #include "book/source.h"
@@ -98,6 +98,25 @@ typedef struct
   HcEvidence evidence;
   const HcSource *source;
 } HcMesh;
+
+/**
+ * HcLatch:
+ * @id: its id, interned
+ * @name: English name; see hc_material_get_name()
+ * @opened_by: (array zero-terminated=1): ids of the animals that open it, interned
+ * @evidence: what stands behind these facts
+ * @source: (nullable): what was published about them
+ *
+ * What holds a door shut.
+ */
+typedef struct
+{
+  const char *id;
+  const char *name;
+  const char *const *opened_by;
+  HcEvidence evidence;
+  const HcSource *source;
+} HcLatch;
 
 /**
  * HcConstruction:

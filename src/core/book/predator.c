@@ -37,6 +37,16 @@ hc_predator_get_note (const HcPredator *self)
 }
 
 static void
+read_hunting (HcRecord *record, HcPredator *predator)
+{
+  predator->overhead = hc_record_flag (record, "overhead");
+  predator->takes_birds = hc_record_flag (record, "takes_birds");
+  predator->takes_to_week = hc_record_maybe_whole (record, "takes_to_week", 1, 100, 0);
+  predator->hunts_by_day = hc_record_flag (record, "hunts_by_day");
+  predator->hunts_by_night = hc_record_flag (record, "hunts_by_night");
+}
+
+static void
 read_reach (HcRecord *record, HcPredator *predator)
 {
   predator->digs_mm = hc_record_maybe_number (record, "digs_mm", 0, 5000, 0);
@@ -55,11 +65,11 @@ hc_predator_read (HcRecord *record, gpointer item, gpointer user_data)
   predator->id = hc_record_id (record, "id");
   predator->name = hc_record_text (record, "name");
   predator->passes_mm = hc_record_number (record, "passes_mm", 1, 1000);
-  predator->overhead = hc_record_flag (record, "overhead");
-  predator->takes_birds = hc_record_flag (record, "takes_birds");
+  read_hunting (record, predator);
   predator->digs = hc_record_flag (record, "digs");
   predator->climbs = hc_record_flag (record, "climbs");
   predator->gnaws = hc_record_flag (record, "gnaws");
+  predator->tears = hc_record_flag (record, "tears");
   predator->opens_latches = hc_record_flag (record, "opens_latches");
   read_reach (record, predator);
   predator->evidence = hc_sources_read_grounds (&context->sources, record, &predator->source);

@@ -17,11 +17,15 @@ G_BEGIN_DECLS
  * @passes_mm: it passes any hole wider than this
  * @overhead: whether it comes from above only
  * @takes_birds: whether it takes birds, else feed and eggs
+ * @takes_to_week: the last week of life of birds it takes, 0 for grown ones too
  * @digs: whether it digs
  * @digs_mm: how deep
  * @climbs: whether it climbs
- * @jumps_mm: how high, 0 if it does not
+ * @jumps_mm: how high it jumps or stretches, 0 if it does not
  * @gnaws: whether it gnaws
+ * @tears: whether it tears light netting and pulls staples
+ * @hunts_by_day: whether it comes by day
+ * @hunts_by_night: whether it comes by night
  * @opens_latches: whether it opens simple latches
  * @reach_mm: how far it reaches through a mesh, 0 if it does not
  * @reaches_through_mm: the mesh must be wider than this to be reached through
@@ -36,11 +40,15 @@ typedef struct
   double passes_mm;
   gboolean overhead;
   gboolean takes_birds;
+  int takes_to_week;
   gboolean digs;
   double digs_mm;
   gboolean climbs;
   double jumps_mm;
   gboolean gnaws;
+  gboolean tears;
+  gboolean hunts_by_day;
+  gboolean hunts_by_night;
   gboolean opens_latches;
   double reach_mm;
   double reaches_through_mm;
