@@ -7,6 +7,7 @@
 #include "plan/opening.h"
 
 #include "plan/bounds.h"
+#include "plan/fixing-words.h"
 
 static const char *const kinds[]
     = { "keeper_door", "pop_hole", "window", "vent", "egg_door", NULL };
@@ -27,6 +28,8 @@ static const HcMember members[] = {
   HC_WORD (HcOpeningValues, swing, "swing", swings, HC_SWING_OUT),
   HC_WORD (HcOpeningValues, hinge, "hinge", hinges, HC_HINGE_START),
   HC_TEXT (HcOpeningValues, mesh, "mesh"),
+  HC_WORD (HcOpeningValues, fixing, "fixing", hc_fixing_words, HC_FIXING_SCREWS),
+  HC_LENGTH (HcOpeningValues, gap_mm, "gap_mm", 0, 500, 0),
   HC_TEXT (HcOpeningValues, latch, "latch"),
 };
 

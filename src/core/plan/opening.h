@@ -66,6 +66,8 @@ typedef enum
  * @swing: a #HcSwing
  * @hinge: a #HcHinge, seen along the wall
  * @mesh: id of the mesh over it
+ * @fixing: how that is fixed, a #HcFixing
+ * @gap_mm: the widest gap round it while it is shut
  * @latch: id of its latch
  */
 typedef struct
@@ -83,6 +85,8 @@ typedef struct
   int swing;
   int hinge;
   char *mesh;
+  int fixing;
+  double gap_mm;
   char *latch;
 } HcOpeningValues;
 

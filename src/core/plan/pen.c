@@ -39,6 +39,7 @@ static const HcMember members[] = {
   HC_WORD (HcPenValues, roof_colour, "roof_colour", roof_colours, HC_ROOF_COLOUR_MIDDLE),
   HC_FLAG (HcPenValues, droppings_cleared, "droppings_cleared", FALSE),
   HC_LENGTH (HcPenValues, apron_mm, "apron_mm", 0, 5000, 0),
+  HC_LENGTH (HcPenValues, dug_mm, "dug_mm", 0, 5000, 0),
   HC_PARTS (HcPenValues, fittings, "fittings", &hc_fitting_class),
 };
 

@@ -83,7 +83,8 @@ typedef enum
  * @roof_mesh: id of the netting or mesh over it
  * @roof_colour: a #HcRoofColour
  * @droppings_cleared: whether droppings are taken out every day
- * @apron_mm: width of the dig guard round it
+ * @apron_mm: width of the dig guard laid flat round it
+ * @dug_mm: depth of the dig guard dug in round it
  * @fittings: (element-type HcFitting): what stands in it
  */
 typedef struct
@@ -107,6 +108,7 @@ typedef struct
   int roof_colour;
   gboolean droppings_cleared;
   double apron_mm;
+  double dug_mm;
   HcParts *fittings;
 } HcPenValues;
 

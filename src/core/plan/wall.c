@@ -7,6 +7,7 @@
 #include "plan/wall.h"
 
 #include "plan/bounds.h"
+#include "plan/fixing-words.h"
 
 static const HcMember corner_members[] = {
   HC_LENGTH_REQUIRED (HcCornerValues, x_mm, "x_mm", -HC_FARTHEST_MM, HC_FARTHEST_MM),
@@ -14,6 +15,8 @@ static const HcMember corner_members[] = {
 };
 
 HC_DEFINE_PART (HcCorner, hc_corner, TRUE, corner_members)
+
+const char *const hc_fixing_words[] = { "screws", "staples", NULL };
 
 static const char *const kinds[] = { "solid", "mesh", "fence", NULL };
 
@@ -25,6 +28,7 @@ static const HcMember members[] = {
   HC_LENGTH (HcWallValues, height_mm, "height_mm", 0, HC_TALLEST_MM, 0),
   HC_TEXT (HcWallValues, construction, "construction"),
   HC_TEXT (HcWallValues, mesh, "mesh"),
+  HC_WORD (HcWallValues, fixing, "fixing", hc_fixing_words, HC_FIXING_SCREWS),
   HC_FLAG (HcWallValues, windbreak, "windbreak", FALSE),
 };
 

@@ -35,6 +35,19 @@ typedef enum
 } HcWallKind;
 
 /**
+ * HcFixing:
+ * @HC_FIXING_SCREWS: screws and washers, or battens over its edge
+ * @HC_FIXING_STAPLES: staples alone, which are pulled out
+ *
+ * How mesh is fixed.
+ */
+typedef enum
+{
+  HC_FIXING_SCREWS,
+  HC_FIXING_STAPLES,
+} HcFixing;
+
+/**
  * HcWallValues:
  * @from: id of the corner it starts at
  * @to: id of the corner it ends at
@@ -43,6 +56,7 @@ typedef enum
  * @height_mm: its height, 0 for as high as the pens beside it
  * @construction: id of what it is built of, for warmth
  * @mesh: id of its mesh, when of mesh or a fence
+ * @fixing: how that is fixed, a #HcFixing
  * @windbreak: whether wind is kept off by netting or boards on the mesh
  *
  * The line from corner to corner is the inside face of a wall with one pen
@@ -57,6 +71,7 @@ typedef struct
   double height_mm;
   char *construction;
   char *mesh;
+  int fixing;
   gboolean windbreak;
 } HcWallValues;
 
