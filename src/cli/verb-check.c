@@ -167,6 +167,7 @@ tell_check (const HcCall *call, const HcCheck *check, GString *out)
       tell_need (check, hc_need_get ((HcNeedId) id), out);
   tell_findings (check, HC_LEVEL_SHORT, _("Fix now"), call->units, out);
   tell_findings (check, HC_LEVEL_TIGHT, _("Worth doing"), call->units, out);
+  tell_findings (check, HC_LEVEL_GOOD, _("Worth knowing"), call->units, out);
 }
 
 static HcExit

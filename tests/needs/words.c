@@ -14,7 +14,7 @@ static void
 read_codes (const char *path, GHashTable *codes)
 {
   g_autoptr (GRegex) code = g_regex_new (
-      "\"((?:floor|run|roost|nests|feed|water|warmth|way-out|litter|light|air|company|reach|clearance)"
+      "\"((?:floor|run|roost|nests|feed|water|warmth|way-out|litter|light|air|predators|company|reach|clearance)"
       "\\.[a-z-]+)\"",
       0, 0, NULL);
   g_autofree char *text = NULL;

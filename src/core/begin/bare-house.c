@@ -123,7 +123,7 @@ add_run (HcPlan **plan, HcBook *book, const HcAnswers *answers, GError **error)
   pen.height_mm = fence_mm;
   pen.floor_layers = floor;
   pen.roof = HC_ROOF_NET;
-  pen.roof_mesh = (char *) "net_50";
+  pen.roof_mesh = (char *) "hex_50";
   pen.apron_mm = hc_house_figure (*plan, book, "predators.apron", 0);
   hc_wall_values_init (&wall);
   wall.kind = HC_WALL_FENCE;

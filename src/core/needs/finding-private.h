@@ -15,6 +15,8 @@ void hc_finding_unref (HcFinding *finding);
 HcFinding *hc_finding_with_others (const HcFinding *finding, HcFinding *const *others,
                                    guint n_others) G_GNUC_WARN_UNUSED_RESULT;
 void hc_finding_add_id (HcFinding *finding, const char *id);
+void hc_finding_add_animal (HcFinding *finding, const char *animal);
+void hc_finding_add_line (HcFinding *finding, HcPoint from, HcPoint to);
 void hc_finding_set_measure (HcFinding *finding, double measured, double required,
                              const char *unit);
 void hc_finding_set_figure (HcFinding *finding, HcStandard *standard, const HcFigure *figure);

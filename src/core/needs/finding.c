@@ -13,7 +13,12 @@ typedef struct
   HcFinding finding;
   gatomicrefcount refs;
   GPtrArray *ids;
+  GPtrArray *animals;
+  GArray *lines;
 } Shared;
+
+/* Few findings have any. */
+static const char *const no_animals[] = { NULL };
 
 HcFinding *
 hc_finding_new (const char *code, HcLevel level)
@@ -27,6 +32,7 @@ hc_finding_new (const char *code, HcLevel level)
   self->finding.code = code;
   self->finding.level = level;
   self->finding.unit = "";
+  self->finding.animals = no_animals;
   return &self->finding;
 }
 
@@ -46,6 +52,8 @@ hc_finding_unref (HcFinding *finding)
     return;
   g_clear_pointer (&finding->standard, hc_standard_unref);
   g_ptr_array_unref (self->ids);
+  g_clear_pointer (&self->animals, g_ptr_array_unref);
+  g_clear_pointer (&self->lines, g_array_unref);
   g_free (self);
 }
 
@@ -59,6 +67,58 @@ hc_finding_add_id (HcFinding *finding, const char *id)
     return;
   g_ptr_array_insert (self->ids, (gint) self->ids->len - 1, g_strdup (id));
   finding->ids = (char **) self->ids->pdata;
+}
+
+/* @animal is an interned id. */
+void
+hc_finding_add_animal (HcFinding *finding, const char *animal)
+{
+  Shared *self = (Shared *) finding;
+
+  if (g_strv_contains (finding->animals, animal))
+    return;
+  if (self->animals == NULL)
+    {
+      self->animals = g_ptr_array_new ();
+      g_ptr_array_add (self->animals, NULL);
+    }
+  g_ptr_array_insert (self->animals, (gint) self->animals->len - 1, (gpointer) animal);
+  finding->animals = (const char *const *) self->animals->pdata;
+}
+
+static gboolean
+has_line (const HcFinding *finding, const HcFindingLine *line)
+{
+  for (guint i = 0; i < finding->n_lines; i++)
+    if (hc_point_equal (finding->lines[i].from, line->from)
+        && hc_point_equal (finding->lines[i].to, line->to))
+      return TRUE;
+  return FALSE;
+}
+
+void
+hc_finding_add_line (HcFinding *finding, HcPoint from, HcPoint to)
+{
+  Shared *self = (Shared *) finding;
+  HcFindingLine line = { from, to };
+
+  if (hc_point_equal (from, to) || has_line (finding, &line))
+    return;
+  if (self->lines == NULL)
+    self->lines = g_array_new (FALSE, FALSE, sizeof (HcFindingLine));
+  g_array_append_val (self->lines, line);
+  finding->lines = (const HcFindingLine *) self->lines->data;
+  finding->n_lines = self->lines->len;
+}
+
+/* What @other tells of animals and places, @finding tells too. */
+static void
+take_in (HcFinding *finding, const HcFinding *other)
+{
+  for (guint i = 0; other->animals[i] != NULL; i++)
+    hc_finding_add_animal (finding, other->animals[i]);
+  for (guint i = 0; i < other->n_lines; i++)
+    hc_finding_add_line (finding, other->lines[i].from, other->lines[i].to);
 }
 
 void
@@ -95,6 +155,9 @@ hc_finding_with_others (const HcFinding *finding, HcFinding *const *others, guin
         g_ptr_array_add (ids, g_strdup (*id));
   g_ptr_array_add (ids, NULL);
   copy->ids = (char **) ids->pdata;
+  take_in (copy, finding);
+  for (guint i = 0; i < n_others; i++)
+    take_in (copy, others[i]);
   copy->birds = finding->birds;
   copy->kinds = finding->kinds;
   copy->more = n_others;

@@ -4,11 +4,25 @@
  * What a need found: data; sentences are made of it in words/. */
 #pragma once
 
+#include "base/point.h"
 #include "book/level.h"
 #include "book/standard.h"
 #include "flock/body.h"
 
 G_BEGIN_DECLS
+
+/**
+ * HcFindingLine:
+ * @from: where it begins, in the plan
+ * @to: where it ends
+ *
+ * A stretch of a wall, a fence or an opening that a finding is about.
+ */
+typedef struct
+{
+  HcPoint from;
+  HcPoint to;
+} HcFindingLine;
 
 /**
  * HcFinding:
@@ -19,6 +33,9 @@ G_BEGIN_DECLS
  * @birds: how many birds it touches, 0 when that is not the point
  * @more: how many others like it are told with it, their ids after its own
  * @kinds: bodies it touches, as a mask over the flock's table
+ * @animals: (array zero-terminated=1): ids of the predators it is about, interned
+ * @lines: (array length=n_lines): where it is
+ * @n_lines: how many lines
  * @measured: what there is
  * @required: what the figure asks
  * @unit: a unit word of the book ("mm", "mm2", "birds", "boxes", "kg/m2"…)
@@ -33,6 +50,9 @@ typedef struct
   gint64 birds;
   guint more;
   HcBodies kinds;
+  const char *const *animals;
+  const HcFindingLine *lines;
+  guint n_lines;
   double measured;
   double required;
   const char *unit;

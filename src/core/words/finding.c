@@ -20,6 +20,8 @@ typedef struct
   char *lack;
   char *what;
   char *other;
+  char *who;
+  char *length;
 } Fields;
 
 static void
@@ -31,15 +33,48 @@ clear_fields (Fields *fields)
   g_free (fields->lack);
   g_free (fields->what);
   g_free (fields->other);
+  g_free (fields->who);
+  g_free (fields->length);
+}
+
+static char *
+sum_lines (const HcFinding *finding, HcUnits units)
+{
+  double sum_mm = 0;
+
+  for (guint i = 0; i < finding->n_lines; i++)
+    sum_mm += hc_point_distance (finding->lines[i].from, finding->lines[i].to);
+  return hc_words_amount (sum_mm, "mm", units);
 }
 
 static void
 measure_fields (Fields *fields, const HcFinding *finding, HcUnits units)
 {
-  fields->have = hc_words_offered (finding->measured, finding->unit, units);
-  fields->want = hc_words_asked (finding->required, finding->unit, units);
+  gboolean at_most = finding->measured > finding->required;
+
+  fields->have = at_most ? hc_words_asked (finding->measured, finding->unit, units)
+                         : hc_words_offered (finding->measured, finding->unit, units);
+  fields->want = at_most ? hc_words_offered (finding->required, finding->unit, units)
+                         : hc_words_asked (finding->required, finding->unit, units);
   fields->lack = hc_words_asked (ABS (finding->required - finding->measured), finding->unit,
                                  units);
+  fields->length = sum_lines (finding, units);
+}
+
+static char *
+name_animals (HcBook *book, const HcFinding *finding)
+{
+  GString *names = g_string_new (NULL);
+
+  for (guint i = 0; finding->animals[i] != NULL; i++)
+    {
+      const HcPredator *animal = hc_book_get_predator (book, finding->animals[i]);
+
+      if (animal != NULL)
+        g_string_append_printf (names, "%s%s", names->len > 0 ? ", " : "",
+                                hc_predator_get_name (animal));
+    }
+  return g_string_free (names, FALSE);
 }
 
 static void
@@ -48,6 +83,7 @@ part_fields (Fields *fields, const HcCheck *check, const HcFinding *finding)
   HcLayout *layout = hc_plan_get_layout (hc_check_get_plan (check));
 
   fields->birds = hc_words_birds (hc_check_get_flock (check), finding->kinds, finding->birds);
+  fields->who = name_animals (hc_flock_get_book (hc_check_get_flock (check)), finding);
   if (finding->ids[0] == NULL)
     return;
   fields->what = hc_words_part (layout, finding->ids[0]);
@@ -62,8 +98,10 @@ look_up (const Fields *fields, const char *word, gsize length)
   {
     const char *word;
     const char *value;
-  } known[] = { { "birds", fields->birds }, { "have", fields->have }, { "want", fields->want },
-                { "lack", fields->lack },   { "what", fields->what }, { "other", fields->other } };
+  } known[] = { { "birds", fields->birds }, { "have", fields->have },
+                { "want", fields->want },   { "lack", fields->lack },
+                { "what", fields->what },   { "other", fields->other },
+                { "who", fields->who },     { "length", fields->length } };
 
   for (guint i = 0; i < G_N_ELEMENTS (known); i++)
     if (strlen (known[i].word) == length && strncmp (known[i].word, word, length) == 0)

@@ -16,7 +16,8 @@ G_BEGIN_DECLS
  * 'fix now' serves both, and the measures are told in the usual way.
  *
  * {birds}: the birds it touches, "4 hens"; {have}, {want}, {lack}: measures;
- * {what}, {other}: the first and second thing it is about. */
+ * {what}, {other}: the first and second thing it is about; {who}: the
+ * predators it is about; {length}: how much of the walls it is about. */
 typedef struct
 {
   const char *code;
@@ -32,6 +33,7 @@ extern const HcSentence hc_sentences_about_air[];
 extern const HcSentence hc_sentences_about_company[];
 extern const HcSentence hc_sentences_about_reach[];
 extern const HcSentence hc_sentences_about_clearance[];
+extern const HcSentence hc_sentences_about_predators[];
 
 const HcSentence *hc_sentence_find (const char *code);
 

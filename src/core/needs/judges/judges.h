@@ -22,6 +22,7 @@ extern const HcNeed hc_need_light;
 extern const HcNeed hc_need_air;
 extern const HcNeed hc_need_reach;
 extern const HcNeed hc_need_clearance;
+extern const HcNeed hc_need_predators;
 extern const HcNeed hc_need_company;
 
 G_END_DECLS
