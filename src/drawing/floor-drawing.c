@@ -10,6 +10,7 @@
 #include "drawing/dimension.h"
 #include "drawing/fitting-drawing.h"
 #include "drawing/floor-labels.h"
+#include "drawing/open-line.h"
 #include "drawing/opening-drawing.h"
 #include "drawing/pen-floor.h"
 #include "drawing/wall-drawing.h"
@@ -218,5 +219,8 @@ hc_draw_floor (const HcInk *ink, const HcPlan *plan, const HcCheck *check, HcFlo
   if (parts & HC_FLOOR_NAMES)
     hc_draw_pen_names (ink, layout, units, birds);
   if (check != NULL && parts & HC_FLOOR_MARKS)
-    hc_draw_marks (ink, layout, check);
+    {
+      hc_draw_open_lines (ink, check);
+      hc_draw_marks (ink, layout, check);
+    }
 }

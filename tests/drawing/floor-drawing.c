@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "drawing/floor-drawing.h"
+#include "drawing/open-line.h"
 
 #include "byre.h"
 #include "drawing-test.h"
@@ -144,6 +145,34 @@ test_an_empty_plan_draws_nothing (void)
   test_paper_free (sheet, &ink);
 }
 
+/* A metre of wall let in by: teeth stand out on both sides of its line. */
+static void
+test_open_stretches_have_teeth (void)
+{
+  static const HcFindingLine line = { { 100, 500 }, { 1900, 500 } };
+  Picture picture = { .bounds = { 0, 0, 2000, 1000 } };
+  HcInk ink = { .palette = hc_palette_get (HC_PALETTE_LIGHT), .scale = SCALE };
+  guint above = 0, below = 0;
+
+  picture.surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, 200, 100);
+  ink.cr = cairo_create (picture.surface);
+  hc_ink_set (&ink, HC_PAINT_PAPER, 1);
+  cairo_paint (ink.cr);
+  cairo_scale (ink.cr, SCALE, SCALE);
+  hc_draw_open_line (&ink, &line, HC_LEVEL_SHORT);
+  cairo_destroy (ink.cr);
+  cairo_surface_flush (picture.surface);
+  for (double x_mm = 100; x_mm < 700; x_mm += 10)
+    {
+      above += pixel_at (&picture, x_mm, 470) != paper ();
+      below += pixel_at (&picture, x_mm, 530) != paper ();
+    }
+  g_assert_cmpuint (above, >, 5);
+  g_assert_cmpuint (below, >, 5);
+  g_assert_cmphex (pixel_at (&picture, 400, 400), ==, paper ());
+  cairo_surface_destroy (picture.surface);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -153,5 +182,6 @@ main (int argc, char **argv)
   g_test_add_func ("/floor-drawing/same", test_drawn_twice_it_is_the_same);
   g_test_add_func ("/floor-drawing/each-part", test_each_part_adds_something);
   g_test_add_func ("/floor-drawing/empty", test_an_empty_plan_draws_nothing);
+  g_test_add_func ("/floor-drawing/open-stretches-have-teeth", test_open_stretches_have_teeth);
   return g_test_run ();
 }

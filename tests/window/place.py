@@ -59,6 +59,30 @@ def stay_in_by_keys():
     equal(site(window)['birds_go_out'], False, 'birds go out')
 
 
+@case('a predator is ticked, and the latch nobody told of is asked about, by mouse')
+def tick_by_mouse():
+    window = open_plan(plans.two_pens())
+    box = place_page(window).find('raccoon', 'check box')
+    needs = window.part('HcNeedsPanel')
+    needs.is_gone('Predators', 'push button')
+    box.click()
+    needs.find('Predators', 'push button')
+    equal(site(window)['predators'], ['raccoon'], 'predators')
+
+
+@case('a predator is ticked, unticked and ticked again by undoing, by keys')
+def tick_by_keys():
+    window = open_plan(plans.two_pens())
+    place_page(window).find('fox', 'check box').reach()
+    keys('space')
+    window.part('HcNeedsPanel').find('Predators', 'push button')
+    keys('space')
+    window.part('HcNeedsPanel').is_gone('Predators', 'push button')
+    keys('ctrl+z')
+    window.part('HcNeedsPanel').find('Predators', 'push button')
+    equal(site(window)['predators'], ['fox'], 'predators')
+
+
 def condition_changes_lines(window, look_at):
     open_floor(window)
     needs = window.part('HcNeedsPanel')

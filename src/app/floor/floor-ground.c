@@ -10,6 +10,7 @@
 #include "drawing/dimension.h"
 #include "drawing/floor-drawing.h"
 #include "drawing/floor-labels.h"
+#include "drawing/open-line.h"
 #include "drawing/opening-drawing.h"
 #include "drawing/pen-floor.h"
 #include "drawing/scale-bar.h"
@@ -116,6 +117,9 @@ hc_floor_draw_words (const HcInk *ink, gpointer floor)
   check = hc_panel_get_check (HC_PANEL (self));
   hc_draw_pen_names (ink, self->canvas.layout, hc_panel_get_units (HC_PANEL (self)), NULL);
   if (check != NULL)
-    hc_draw_pen_marks (ink, self->canvas.layout, check);
+    {
+      hc_draw_open_lines (ink, check);
+      hc_draw_pen_marks (ink, self->canvas.layout, check);
+    }
   draw_scale_bar (ink, self);
 }

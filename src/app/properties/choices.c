@@ -36,6 +36,18 @@ offer_meshes (HcPicker *picker, HcBook *book)
 }
 
 static void
+offer_latches (HcPicker *picker, HcBook *book)
+{
+  for (guint i = 0; i < hc_book_get_n_latches (book); i++)
+    {
+      const HcLatch *latch = hc_book_get_latch_at (book, i);
+
+      hc_picker_offer (picker, latch->id, hc_material_get_name (latch->name),
+                       *latch->opened_by == NULL ? _("Holds against paws and noses") : NULL);
+    }
+}
+
+static void
 offer_floor_layers (HcPicker *picker, HcBook *book)
 {
   for (guint i = 0; i < hc_book_get_n_floor_layers (book); i++)
@@ -82,7 +94,7 @@ hc_choices_offer_book (HcPicker *picker, HcBook *book, HcChoices choices)
   static void (*const offers[]) (HcPicker *, HcBook *) = {
     [HC_CHOICES_BEDDING] = offer_beddings,   [HC_CHOICES_MESH] = offer_meshes,
     [HC_CHOICES_FLOOR] = offer_floor_layers, [HC_CHOICES_BREED] = offer_breeds,
-    [HC_CHOICES_KIND] = offer_kinds,
+    [HC_CHOICES_KIND] = offer_kinds,         [HC_CHOICES_LATCH] = offer_latches,
   };
 
   if (choices < G_N_ELEMENTS (offers) && offers[choices] != NULL)

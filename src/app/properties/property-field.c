@@ -129,7 +129,9 @@ new_choice (HcPropertyField *self, HcBook *book)
     hc_picker_offer_words (HC_PICKER (editor), self->property->words);
   else
     {
-      hc_picker_offer (HC_PICKER (editor), "", _("None"), NULL);
+      hc_picker_offer (HC_PICKER (editor), "",
+                       self->property->choices == HC_CHOICES_LATCH ? _("Not told") : _("None"),
+                       NULL);
       hc_choices_offer_book (HC_PICKER (editor), book, self->property->choices);
     }
   g_signal_connect_swapped (editor, "picked", G_CALLBACK (entered), self);

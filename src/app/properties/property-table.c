@@ -120,6 +120,21 @@ is_door (gconstpointer values, HcBook *book)
   return ((const HcOpeningValues *) values)->kind == HC_OPENING_KEEPER_DOOR;
 }
 
+static gboolean
+is_shut (gconstpointer values, HcBook *book)
+{
+  return !air_passes (values, book);
+}
+
+static gboolean
+is_meshed (gconstpointer values, HcBook *book)
+{
+  const HcOpeningValues *opening = values;
+
+  return air_passes (values, book) && opening->mesh != NULL && *opening->mesh != '\0';
+}
+
+static const char *const fixings[] = { N_("Screws or battens"), N_("Staples alone"), NULL };
 static const char *const swings[] = { N_("Inwards"), N_("Outwards"), N_("Slides"), NULL };
 static const char *const hinges[] = { N_("At the wall's start"), N_("At the wall's end"), NULL };
 
@@ -135,6 +150,9 @@ static const HcProperty of_openings[] = {
   { "swing", N_("Swings"), is_door, swings, HC_CHOICES_NONE },
   { "hinge", N_("Hinges"), is_door, hinges, HC_CHOICES_NONE },
   { "mesh", N_("Mesh over it"), air_passes, NULL, HC_CHOICES_MESH },
+  { "fixing", N_("Mesh fixed with"), is_meshed, fixings, HC_CHOICES_NONE },
+  { "latch", N_("Latch"), is_shut, NULL, HC_CHOICES_LATCH },
+  { "gap_mm", N_("Widest gap when shut"), is_shut, NULL, HC_CHOICES_NONE },
 };
 
 static gboolean
@@ -195,6 +213,7 @@ static const HcProperty of_pens[] = {
   { "ridge_at", N_("Ridge, part of the way over"), has_two_slopes, NULL, HC_CHOICES_NONE },
   { "droppings_cleared", N_("Droppings out every day"), is_indoor, NULL, HC_CHOICES_NONE },
   { "apron_mm", N_("Width of dig guard"), NULL, NULL, HC_CHOICES_NONE },
+  { "dug_mm", N_("Depth of dig guard"), NULL, NULL, HC_CHOICES_NONE },
   { "building", N_("Part of"), NULL, NULL, HC_CHOICES_BUILDING },
 };
 

@@ -14,6 +14,7 @@ G_BEGIN_DECLS
  * @HC_CHOICES_NONE: the member is not an id of the book
  * @HC_CHOICES_BEDDING: beddings
  * @HC_CHOICES_MESH: meshes
+ * @HC_CHOICES_LATCH: latches
  * @HC_CHOICES_FLOOR: floor layers
  * @HC_CHOICES_BREED: breeds
  * @HC_CHOICES_KIND: kinds of bird
@@ -26,6 +27,7 @@ typedef enum
   HC_CHOICES_NONE,
   HC_CHOICES_BEDDING,
   HC_CHOICES_MESH,
+  HC_CHOICES_LATCH,
   HC_CHOICES_FLOOR,
   HC_CHOICES_BREED,
   HC_CHOICES_KIND,

@@ -8,6 +8,7 @@
 
 #include "app/fields/length-field.h"
 #include "app/fields/picker.h"
+#include "app/properties/choices.h"
 
 #include "plan/edit-wall.h"
 
@@ -66,6 +67,38 @@ kind_entered (HcWallList *self, HcPicker *picker)
 }
 
 static void
+mesh_entered (HcWallList *self, HcPicker *picker)
+{
+  const char *wall = wall_of (GTK_WIDGET (picker));
+  HcPlan *plan = plan_of (self);
+  HcWall *found = hc_layout_get_wall (hc_plan_get_layout (plan), wall);
+  HcWallValues values;
+  GError *error = NULL;
+
+  if (found == NULL)
+    return;
+  values = *hc_wall_get (found);
+  values.mesh = (char *) hc_picker_get_id (picker);
+  plan = hc_plan_set_wall (plan, wall, &values, &error);
+  hc_panel_apply (self->panel, plan, error, _("Set Mesh of Wall"), wall);
+}
+
+static GtkWidget *
+new_mesh (HcWallList *self, guint number, const char *wall)
+{
+  /* Translators: the number of a wall, counted round its pen */
+  g_autofree char *told = g_strdup_printf (_("Mesh of wall %u"), number);
+  GtkWidget *mesh = hc_picker_new (told);
+
+  hc_picker_offer (HC_PICKER (mesh), "", _("None"), NULL);
+  hc_choices_offer_book (HC_PICKER (mesh), hc_panel_get_book (self->panel), HC_CHOICES_MESH);
+  gtk_widget_set_halign (mesh, GTK_ALIGN_END);
+  g_object_set_data_full (G_OBJECT (mesh), "wall", g_strdup (wall), g_free);
+  g_signal_connect_swapped (mesh, "picked", G_CALLBACK (mesh_entered), self);
+  return mesh;
+}
+
+static void
 add_row (HcWallList *self, guint number, const char *wall)
 {
   /* Translators: the number of a wall, counted round its pen */
@@ -86,6 +119,16 @@ add_row (HcWallList *self, guint number, const char *wall)
   gtk_box_append (GTK_BOX (row), length);
   gtk_box_append (GTK_BOX (row), kind);
   gtk_box_append (GTK_BOX (self), row);
+  gtk_box_append (GTK_BOX (self), new_mesh (self, number, wall));
+}
+
+static void
+show_mesh (GtkWidget *mesh, HcLayout *layout)
+{
+  const HcWallValues *wall = hc_wall_get (hc_layout_get_wall (layout, wall_of (mesh)));
+
+  gtk_widget_set_visible (mesh, wall->kind != HC_WALL_SOLID);
+  hc_picker_set_id (HC_PICKER (mesh), wall->mesh);
 }
 
 static void
@@ -137,7 +180,10 @@ hc_wall_list_show (HcWallList *self, HcPanel *panel, HcPen *pen)
     set_walls (self, hc_pen_get (pen)->walls);
   row = gtk_widget_get_first_child (GTK_WIDGET (self));
   for (; row != NULL; row = gtk_widget_get_next_sibling (row))
-    show_row (self, row, hc_plan_get_layout (hc_panel_get_plan (panel)));
+    if (HC_IS_PICKER (row))
+      show_mesh (row, hc_plan_get_layout (hc_panel_get_plan (panel)));
+    else
+      show_row (self, row, hc_plan_get_layout (hc_panel_get_plan (panel)));
 }
 
 static void

@@ -7,6 +7,7 @@
 #include "app/site/site-page.h"
 
 #include "app/properties/property-list.h"
+#include "app/site/predator-list.h"
 
 #include "plan/edit-plan.h"
 #include "plan/edit-site.h"
@@ -19,6 +20,7 @@ struct _HcSitePage
 
   GtkEntry *title;
   HcPropertyList *fields;
+  HcPredatorList *predators;
   GtkTextView *notes;
 };
 
@@ -67,6 +69,19 @@ field_entered (HcSitePage *self, HcPropertyField *field)
 }
 
 static void
+predators_entered (HcSitePage *self)
+{
+  HcPlan *plan = plan_of (self);
+  HcSiteValues values = *hc_plan_get_site (plan);
+  g_auto (GStrv) ids = hc_predator_list_get_ids (self->predators, values.predators);
+  GError *error = NULL;
+
+  values.predators = ids;
+  hc_panel_apply (HC_PANEL (self), hc_plan_set_site (plan, &values, &error), error,
+                  _("Tick Predators"), NULL);
+}
+
+static void
 show_title (HcSitePage *self, const char *title)
 {
   if (!g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self->title)), title))
@@ -96,6 +111,8 @@ hc_site_page_plan_changed (HcPanel *panel)
   show_title (self, plan->title != NULL ? plan->title : "");
   show_notes (self, plan->notes != NULL ? plan->notes : "");
   hc_property_list_show (self->fields, hc_site_get (plan->site));
+  hc_predator_list_show (self->predators, hc_panel_get_book (panel),
+                         hc_site_get (plan->site)->predators);
 }
 
 static void
@@ -104,14 +121,17 @@ hc_site_page_class_init (HcSitePageClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   g_type_ensure (HC_TYPE_PROPERTY_LIST);
+  g_type_ensure (HC_TYPE_PREDATOR_LIST);
   HC_PANEL_CLASS (klass)->plan_changed = hc_site_page_plan_changed;
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/site-page.ui");
   gtk_widget_class_bind_template_child (widget_class, HcSitePage, title);
   gtk_widget_class_bind_template_child (widget_class, HcSitePage, fields);
+  gtk_widget_class_bind_template_child (widget_class, HcSitePage, predators);
   gtk_widget_class_bind_template_child (widget_class, HcSitePage, notes);
   gtk_widget_class_bind_template_callback (widget_class, title_entered);
   gtk_widget_class_bind_template_callback (widget_class, notes_entered);
   gtk_widget_class_bind_template_callback (widget_class, field_entered);
+  gtk_widget_class_bind_template_callback (widget_class, predators_entered);
 }
 
 static void
