@@ -6,6 +6,7 @@
 
 #include "dimension.h"
 
+#include "drawing/opening-drawing.h"
 #include "drawing/text.h"
 #include "drawing/wall-outline.h"
 
@@ -195,11 +196,28 @@ is_outer (const HcLayout *layout, const char *wall)
   return hc_layout_get_pens_beside (layout, wall, beside) == 1;
 }
 
+/* Beyond the doors that swing out of the wall, so that none is written over. */
+static double
+find_aside_mm (const HcInk *ink, const HcLayout *layout, const char *wall)
+{
+  HcParts *openings = hc_layout_get (layout)->openings;
+  double aside_mm = units_to_mm (ink, ASIDE_UNITS);
+
+  for (guint i = 0; i < openings->len; i++)
+    {
+      double reach_mm = hc_opening_get_reach_mm (openings->pdata[i]);
+
+      if (reach_mm > 0 && g_str_equal (hc_opening_get (openings->pdata[i])->wall, wall))
+        aside_mm = MAX (aside_mm, reach_mm + units_to_mm (ink, 2 * GAP_UNITS));
+    }
+  return aside_mm;
+}
+
 static gboolean
 measure_wall (const HcInk *ink, const HcLayout *layout, const HcWall *wall, HcUnits units,
               Dimension *dimension)
 {
-  double aside = units_to_mm (ink, ASIDE_UNITS);
+  double aside = find_aside_mm (ink, layout, hc_wall_get_id (wall));
   HcWallFaces faces;
   HcPoint way;
 

@@ -28,7 +28,6 @@ box_of_fitting (const HcFitting *fitting)
   return hc_box_grow ((HcBox){ values->x_mm, values->y_mm, 0, 0 }, reach);
 }
 
-/* A door that swings out reaches as far out as it is wide. */
 static HcBox
 box_of_opening (const HcLayout *layout, const HcOpening *opening)
 {
@@ -38,11 +37,11 @@ box_of_opening (const HcLayout *layout, const HcOpening *opening)
   HcPoint ends[2];
 
   if (wall == NULL || !hc_wall_faces (layout, wall, &faces)
-      || values->kind != HC_OPENING_KEEPER_DOOR || values->swing != HC_SWING_OUT)
+      || hc_opening_get_reach_mm (opening) == 0)
     return hc_box_empty ();
   for (guint i = 0; i < 2; i++)
     ends[i] = hc_wall_faces_at (&faces, values->along_mm + (i - 0.5) * values->width_mm,
-                                -faces.outer_mm - values->width_mm);
+                                -faces.outer_mm - hc_opening_get_reach_mm (opening));
   return hc_box_around (ends, 2);
 }
 

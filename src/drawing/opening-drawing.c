@@ -201,6 +201,23 @@ hc_draw_opening (const HcInk *ink, const HcOpeningValues *values, double thickne
 }
 
 /**
+ * hc_opening_get_reach_mm:
+ * @opening: an opening
+ *
+ * Returns: how far beyond the outer face of its wall it is drawn, in mm: a door
+ *   that swings out reaches as far as it is wide
+ */
+double
+hc_opening_get_reach_mm (const HcOpening *opening)
+{
+  const HcOpeningValues *values = hc_opening_get (opening);
+
+  return values->kind == HC_OPENING_KEEPER_DOOR && values->swing == HC_SWING_OUT
+             ? values->width_mm
+             : 0;
+}
+
+/**
  * hc_opening_drawing_place:
  * @ink: ink whose user space is the plan's
  * @layout: a layout

@@ -31,6 +31,15 @@ rule_off (const HcInk *ink, const Strip *strip)
   hc_ink_stroke (ink, HC_LINE_MEDIUM, HC_PAINT_INK);
 }
 
+/* The place is told where the title has not told it. */
+static char *
+say_when (const char *place, const char *title, const char *day, const char *rules)
+{
+  if (place == NULL || *place == '\0' || g_strcmp0 (place, title) == 0)
+    return g_strjoin (" · ", day, rules, NULL);
+  return g_strjoin (" · ", place, day, rules, NULL);
+}
+
 static void
 write_title (const HcSheet *sheet, const HcInk *ink, const Strip *strip)
 {
@@ -41,9 +50,7 @@ write_title (const HcSheet *sheet, const HcInk *ink, const Strip *strip)
   g_autofree char *day = hc_words_day (hc_plan_get_day (plan));
   g_autofree char *headline
       = sheet->headline ? hc_words_headline (sheet->headline, units) : g_strdup ("");
-  g_autofree char *below
-      = g_strjoin (" · ", place && *place ? place : day, place && *place ? day : sheet->rules,
-                   place && *place ? sheet->rules : NULL, NULL);
+  g_autofree char *below = say_when (place, title, day, sheet->rules);
   double x = strip->left + PAD, width = strip->right - RIGHT_PART - strip->left - 2 * PAD;
 
   hc_draw_text (ink, HC_HAND_TITLE, title ? title : "", x, strip->top + 6, 0, 0, 0, HC_PAINT_INK);

@@ -106,6 +106,19 @@ hc_wall_faces_get_frame (const HcWallFaces *faces, cairo_matrix_t *frame)
                      middle.x_mm, middle.y_mm);
 }
 
+/**
+ * hc_wall_faces_mirror:
+ * @faces: a wall's faces
+ *
+ * Returns: whether the wall's own frame is a mirror image: from its start to its
+ *   end, what is inwards is on the left as it is drawn
+ */
+gboolean
+hc_wall_faces_mirror (const HcWallFaces *faces)
+{
+  return hc_point_cross (hc_point_subtract (faces->to, faces->from), faces->inward) < 0;
+}
+
 static gboolean
 lines_meet (HcPoint a, HcPoint way_a, HcPoint b, HcPoint way_b, HcPoint *meet)
 {

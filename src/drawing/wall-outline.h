@@ -35,6 +35,7 @@ typedef struct
 gboolean hc_wall_faces (const HcLayout *layout, const HcWall *wall, HcWallFaces *faces);
 gboolean hc_wall_outline (const HcLayout *layout, const HcWall *wall, HcPoint outline[4]);
 void hc_wall_faces_get_frame (const HcWallFaces *faces, cairo_matrix_t *frame);
+gboolean hc_wall_faces_mirror (const HcWallFaces *faces);
 HcPoint hc_wall_faces_at (const HcWallFaces *faces, double along_mm, double inward_mm);
 
 G_END_DECLS

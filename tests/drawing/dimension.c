@@ -10,6 +10,7 @@
 
 #include "drawing-test.h"
 #include "files/store.h"
+#include "plan/edit-opening.h"
 
 #define REACH_MM 4000
 #define SCALE 0.1
@@ -59,10 +60,35 @@ test_words_keep_off_a_crossing_line (void)
   test_paper_free (paper, &ink);
 }
 
+/* A door as wide as three times what the line keeps off the wall at this scale. */
+static void
+test_line_keeps_off_a_swinging_door (void)
+{
+  const HcOpeningValues door = { .kind = HC_OPENING_KEEPER_DOOR, .wall = "w4",
+                                 .along_mm = 1600, .width_mm = 600, .height_mm = 1800,
+                                 .swing = HC_SWING_OUT };
+  g_autoptr (HcPlan) plan = load_notch ();
+  g_autoptr (HcOpening) opening = hc_opening_new ("door", &door);
+  g_autoptr (HcPlan) with_door = hc_plan_add_opening (plan, opening, NULL);
+  HcInk ink;
+  cairo_surface_t *paper = test_paper_new (REACH_MM, SCALE, &ink);
+  int near_mm = 2000 + 60 + 180, far_mm = 2000 + 60 + 600 + 60, x_mm = 500;
+
+  hc_draw_dimensions (&ink, hc_plan_get_layout (plan), HC_UNITS_METRIC);
+  g_assert_cmpuint (ink_at (paper, x_mm, near_mm), >, 0);
+  test_paper_free (paper, &ink);
+  paper = test_paper_new (REACH_MM, SCALE, &ink);
+  hc_draw_dimensions (&ink, hc_plan_get_layout (with_door), HC_UNITS_METRIC);
+  g_assert_cmpuint (ink_at (paper, x_mm, near_mm), ==, 0);
+  g_assert_cmpuint (ink_at (paper, x_mm, far_mm), >, 0);
+  test_paper_free (paper, &ink);
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/dimension/crossing-line", test_words_keep_off_a_crossing_line);
+  g_test_add_func ("/dimension/swinging-door", test_line_keeps_off_a_swinging_door);
   return g_test_run ();
 }

@@ -7,6 +7,7 @@
 #include "drawing/export.h"
 
 #include "base/error.h"
+#include "plan/edit-site.h"
 
 #include "byre.h"
 
@@ -103,6 +104,35 @@ test_drawn_twice_they_are_the_same (Fixture *fixture, gconstpointer data)
     }
 }
 
+static GBytes *
+draw_at_place (const HcPlan *byre, const char *place)
+{
+  HcSiteValues site = *hc_plan_get_site (byre);
+  Fixture fixture = { 0 };
+  GBytes *drawn;
+
+  site.place = (char *) place;
+  set_up (&fixture, NULL);
+  hc_plan_unref (fixture.plan);
+  hc_check_unref (fixture.check);
+  fixture.plan = hc_plan_set_site ((HcPlan *) byre, &site, NULL);
+  fixture.check = test_byre_check (fixture.plan, HC_CONDITION_DAY);
+  drawn = draw (&fixture, HC_VIEW_SHEET, "a.png");
+  tear_down (&fixture, NULL);
+  return drawn;
+}
+
+static void
+test_place_is_not_told_twice (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (GBytes) without = draw_at_place (fixture->plan, NULL);
+  g_autoptr (GBytes) same = draw_at_place (fixture->plan, hc_plan_get (fixture->plan)->title);
+  g_autoptr (GBytes) other = draw_at_place (fixture->plan, "Out on the ness");
+
+  g_assert_true (g_bytes_equal (without, same));
+  g_assert_false (g_bytes_equal (without, other));
+}
+
 static void
 assert_refused (const Fixture *fixture, const HcSheet *sheet, const char *name,
                 const char *reason)
@@ -160,6 +190,7 @@ main (int argc, char **argv)
   } tests[] = {
     { "/export/kinds", test_files_are_what_their_names_say },
     { "/export/same", test_drawn_twice_they_are_the_same },
+    { "/export/place-told-once", test_place_is_not_told_twice },
     { "/export/refused", test_what_cannot_be_drawn_is_refused },
     { "/export/scale", test_a_scale_fits_its_paper },
   };

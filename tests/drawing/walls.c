@@ -139,6 +139,21 @@ test_every_kind_of_opening_is_drawn (void)
     }
 }
 
+/* A fence from south to north, with its run to the west and to the east. */
+static void
+test_frames_are_mirrored_by_the_side_inwards (void)
+{
+  for (int inward = -1; inward <= 1; inward += 2)
+    {
+      HcWallFaces faces = { .from = { 0, 1000 }, .to = { 0, 0 }, .inward = { inward, 0 } };
+      cairo_matrix_t frame;
+
+      hc_wall_faces_get_frame (&faces, &frame);
+      g_assert_cmpint (hc_wall_faces_mirror (&faces), ==, inward < 0);
+      g_assert_cmpint (frame.xx * frame.yy - frame.xy * frame.yx < 0, ==, inward < 0);
+    }
+}
+
 static void
 test_unknown_constructions_look_like_wood (void)
 {
@@ -157,6 +172,7 @@ main (int argc, char **argv)
   g_test_add_func ("/walls/mitre", test_outer_faces_meet_in_a_mitre);
   g_test_add_func ("/walls/openings", test_openings_are_left_open);
   g_test_add_func ("/walls/door-swings-inside", test_a_door_swings_to_the_inside);
+  g_test_add_func ("/walls/mirrored-frames", test_frames_are_mirrored_by_the_side_inwards);
   g_test_add_func ("/walls/every-opening", test_every_kind_of_opening_is_drawn);
   g_test_add_func ("/walls/poche", test_unknown_constructions_look_like_wood);
   return g_test_run ();

@@ -208,6 +208,27 @@ block_the_door (House *house)
   house_add (house, "p", HC_FITTING_STORE_BIN, 2000, 500, 400, 400);
 }
 
+/* A gate of a fence swings in as one of a house does. */
+static void
+block_the_gate (House *house)
+{
+  house_add_pen (house, "r", HC_PEN_RUN, 4000, 3000);
+  house_add_opening (house, HC_OPENING_KEEPER_DOOR, "r-n", 2000, 800, 1700);
+  house_add (house, "r", HC_FITTING_STORE_BIN, 6000, 500, 400, 400);
+}
+
+static void
+open_the_gate_outwards (House *house)
+{
+  HcOpeningValues gate;
+
+  block_the_gate (house);
+  gate = *hc_opening_get (house->openings->pdata[house->openings->len - 1]);
+  gate.swing = HC_SWING_OUT;
+  g_ptr_array_set_size (house->openings, house->openings->len - 1);
+  g_ptr_array_add (house->openings, hc_opening_new ("gate", &gate));
+}
+
 static void
 block_the_pop_hole (House *house)
 {
@@ -277,6 +298,8 @@ static const Clearance clearances[] = {
   { "through-a-wall", go_through_a_wall, "clearance.through-wall", TRUE },
   { "through-the-roof", reach_the_roof, "clearance.too-tall", TRUE },
   { "a-door-is-blocked", block_the_door, "clearance.door-blocked", TRUE },
+  { "a-gate-is-blocked", block_the_gate, "clearance.door-blocked", TRUE },
+  { "a-gate-swings-out", open_the_gate_outwards, "clearance.door-blocked", FALSE },
   { "a-pop-hole-is-blocked", block_the_pop_hole, "clearance.pop-hole-blocked", TRUE },
   { "an-opening-sticks-out", stick_out_of_the_wall, "clearance.opening-sticks-out", TRUE },
   { "openings-overlap", share_a_wall, "clearance.openings-overlap", TRUE },

@@ -15,6 +15,7 @@
 #include "drawing/pen-floor.h"
 #include "drawing/scale-bar.h"
 #include "drawing/wall-drawing.h"
+#include "drawing/wall-outline.h"
 #include "plan/distances.h"
 
 #define SCALE_BAR_PX 160.0
@@ -66,12 +67,27 @@ hc_floor_draw_birds (const HcInk *ink, gpointer floor)
   hc_draw_bird_places (ink, places);
 }
 
+/* An item is turned as its wall lies; what is inwards of it may be on either side. */
+static gboolean
+is_mirrored (const HcLayout *layout, const HcOpeningValues *values)
+{
+  HcWall *wall = hc_layout_get_wall (layout, values->wall);
+  HcWallFaces faces;
+
+  return wall != NULL && hc_wall_faces (layout, wall, &faces) && hc_wall_faces_mirror (&faces);
+}
+
 void
 hc_floor_draw_opening (const HcInk *ink, HcCanvasItem *item, gpointer floor)
 {
   const HcItemFrame *frame = hc_canvas_item_get_frame (item);
+  const HcOpeningValues *values = hc_opening_get (hc_canvas_item_get_part (item));
 
-  hc_draw_opening (ink, hc_opening_get (hc_canvas_item_get_part (item)), frame->depth_mm);
+  cairo_save (ink->cr);
+  if (is_mirrored (((HcFloor *) floor)->canvas.layout, values))
+    cairo_scale (ink->cr, 1, -1);
+  hc_draw_opening (ink, values, frame->depth_mm);
+  cairo_restore (ink->cr);
   if (hc_canvas_item_get_level (item) < HC_LEVEL_GOOD)
     hc_draw_opening_mark (ink, hc_canvas_item_get_level (item));
   hc_canvas_draw_outline (ink, item, floor);

@@ -74,8 +74,9 @@ lets_birds_by (const HcFittingValues *values)
          || values->kind == HC_FITTING_PLATFORM;
 }
 
-/* 'In' is into the house; between two pens of the house it is to the side
- * that x turned towards y leads to from the wall's own line, as it is drawn. */
+/* 'In' is in from the open, and from a run into the house; between two pens of a
+ * kind it is to the side that x turned towards y leads to from the wall's own
+ * line, as it is drawn. */
 static gboolean
 swings_into (const HcClearance *self, const HcOpening *opening, const HcDoorway *doorway)
 {
@@ -84,7 +85,9 @@ swings_into (const HcClearance *self, const HcOpening *opening, const HcDoorway 
 
   if (hc_opening_get (opening)->swing == HC_SWING_SLIDES)
     return FALSE;
-  if (!hc_room_is_roofed (self->room) || hc_room_wall_is_outer (wall))
+  if (*wall->beyond == '\0')
+    return in;
+  if (hc_room_is_roofed (self->room) == wall->beyond_is_run)
     return hc_room_is_roofed (self->room) == in;
   return (hc_point_cross (doorway->along, doorway->in) > 0) == in;
 }
