@@ -191,6 +191,39 @@ test_a_plate_warms_one_chick_for_45_square_centimetres (void)
   house_clear (&house);
 }
 
+static HcCheck *
+check_plate (const char *device, double side_mm, int weeks)
+{
+  House house;
+  HcCheck *check;
+
+  start (&house);
+  house_add (&house, "p", HC_FITTING_HEAT_PLATE, 3000, 2000, side_mm, side_mm)->device
+      = (char *) device;
+  house_add_birds (&house, "medium_layer", "p", 40, 0, weeks);
+  check = house_check (&house, HC_CONDITION_NIGHT);
+  house_clear (&house);
+  return check;
+}
+
+/* "plate-15" is made for 15 chicks, whatever it measures; the same plate made to
+ * measure warms as many as its area says, and so does one that its maker made for
+ * more. That makers count so is common practice, no source. */
+static void
+test_no_heater_warms_more_than_its_maker_says (void)
+{
+  g_autoptr (HcCheck) bought = check_plate ("plate-15", 400, 1);
+  g_autoptr (HcCheck) made = check_plate (NULL, 400, 1);
+  g_autoptr (HcCheck) small = check_plate ("plate-50", 300, 1);
+
+  g_assert_cmpint (served (bought, HC_NEED_WARMTH, HC_LEVEL_TIGHT), ==, 15);
+  g_assert_nonnull (house_find (bought, "warmth.maker-says-fewer"));
+  g_assert_cmpint (served (made, HC_NEED_WARMTH, HC_LEVEL_TIGHT), ==, 35);
+  g_assert_null (house_find (made, "warmth.maker-says-fewer"));
+  g_assert_cmpint (served (small, HC_NEED_WARMTH, HC_LEVEL_TIGHT), ==, 20);
+  g_assert_null (house_find (small, "warmth.maker-says-fewer"));
+}
+
 static void
 test_chicks_need_a_cool_end (void)
 {
@@ -316,6 +349,8 @@ main (int argc, char **argv)
                    test_unheated_water_freezes_when_shut_in);
   g_test_add_func ("/need-warmth/a-plate-warms-one-chick-for-45-square-centimetres",
                    test_a_plate_warms_one_chick_for_45_square_centimetres);
+  g_test_add_func ("/need-warmth/no-heater-warms-more-than-its-maker-says",
+                   test_no_heater_warms_more_than_its_maker_says);
   g_test_add_func ("/need-warmth/chicks-need-a-cool-end", test_chicks_need_a_cool_end);
   g_test_add_func ("/need-warmth/grown-birds-need-no-heat", test_grown_birds_need_no_heat);
   g_test_add_func ("/need-run/a-run-holds-so-many", test_a_run_holds_so_many);

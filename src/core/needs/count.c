@@ -45,13 +45,20 @@ write_finding (const HcNeedContext *context, const HcServing *serving, HcLevel m
   return finding;
 }
 
+static const char *
+code_of (const HcNeed *need, const HcServing *serving)
+{
+  if (serving->nothing)
+    return need->none;
+  return serving->kept && need->kept != NULL ? need->kept : need->few;
+}
+
 static void
 tell_missed (const HcNeedContext *context, const HcServing *serving, HcLevel missed,
              HcAnswer *answer)
 {
   const HcNeed *need = context->need;
-  HcFinding *finding
-      = write_finding (context, serving, missed, serving->nothing ? need->none : need->few);
+  HcFinding *finding = write_finding (context, serving, missed, code_of (need, serving));
 
   hc_need_context_name_pens (context, finding);
   hc_answer_take (answer, finding);

@@ -63,6 +63,8 @@ typedef struct _HcServing HcServing;
  *   served at a level, with reasons when details are asked for
  * @none: finding code when there is no place at all
  * @few: finding code when there are too few places, or too little of it
+ * @kept: (nullable): finding code when there is enough of it, but places made for
+ *   fewer birds
  * @confined: finding code when some birds can use only some of the places
  * @lifts: what could be added to serve more birds, ended by %HC_N_OFFER_KINDS
  */
@@ -82,6 +84,7 @@ struct _HcNeed
                  HcServing *serving);
   const char *none;
   const char *few;
+  const char *kept;
   const char *confined;
   HcOfferKind lifts[4];
 };

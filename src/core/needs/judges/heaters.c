@@ -22,6 +22,15 @@ find_device (const HcNeedContext *context, const HcFittingValues *values)
   return type != NULL ? hc_fitting_type_find_device (type, values->device) : NULL;
 }
 
+/* 0 where it is made to measure, or its maker does not say. */
+gint64
+hc_heater_count_chicks (const HcNeedContext *context, const HcFittingValues *values)
+{
+  const HcDevice *device = find_device (context, values);
+
+  return device != NULL ? device->chicks : 0;
+}
+
 static gboolean
 is_too_cold_for (const HcNeedContext *context, const HcFitting *fitting, double *lowest_c)
 {

@@ -10,6 +10,7 @@
 G_BEGIN_DECLS
 
 /* Private to needs/. */
+gint64 hc_heater_count_chicks (const HcNeedContext *context, const HcFittingValues *values);
 void hc_heaters_tell_cold_rooms (const HcNeedContext *context, HcAnswer *answer);
 void hc_heaters_tell_no_cool_end (const HcNeedContext *context, HcAnswer *answer);
 

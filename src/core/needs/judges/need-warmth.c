@@ -28,13 +28,22 @@ split (const HcNeedContext *context, const HcPlace *place)
                                                                                        : COVER;
 }
 
+static gint64
+count_by_maker (const HcNeedContext *context, const HcPlace *place)
+{
+  const HcFitting *fitting = hc_need_context_find_fitting (context, place);
+
+  return fitting != NULL ? hc_heater_count_chicks (context, hc_fitting_get (fitting)) : 0;
+}
+
 static void
 serve (const HcNeedContext *context, HcLevel level, gboolean details, HcServing *serving)
 {
   static const HcSharedSort sorts[]
       = { [COVER] = { HC_OFFER_WARMTH, HC_FIGURE_WARMTH_COVER, "mm2" },
           [PAD] = { HC_OFFER_WARMTH, HC_FIGURE_WARMTH_PAD, "mm2" } };
-  HcSharing sharing = { .sorts = sorts, .n_sorts = G_N_ELEMENTS (sorts), .split = split };
+  HcSharing sharing = { .sorts = sorts, .n_sorts = G_N_ELEMENTS (sorts), .split = split,
+                        .most = count_by_maker };
 
   for (guint body = 0; body < hc_need_context_get_n_bodies (context); body++)
     if (hc_need_context_get_body (context, body)->under_heat)
@@ -66,6 +75,7 @@ const HcNeed hc_need_warmth = {
   .serve = serve,
   .none = "warmth.none",
   .few = "warmth.too-little",
+  .kept = "warmth.maker-says-fewer",
   .confined = "warmth.confined",
   .lifts = { HC_OFFER_WARMTH, HC_N_OFFER_KINDS },
 };

@@ -13,6 +13,7 @@ G_BEGIN_DECLS
  * @there: birds the need concerns
  * @left: birds of each body left over
  * @nothing: there is no place of the kind at all
+ * @kept: some place is made for fewer birds than its measure says
  * @offered, @required, @unit: the measure behind it
  * @confined: bodies that compete for @only, the places they can use, where
  *   there are others they cannot
@@ -25,6 +26,7 @@ struct _HcServing
   gint64 left[HC_MOST_BODIES];
   gboolean exact;
   gboolean nothing;
+  gboolean kept;
   double offered;
   double required;
   const char *unit;

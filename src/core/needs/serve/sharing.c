@@ -19,6 +19,7 @@ typedef struct
   double each[HC_MOST_BODIES][HC_FLOW_SORTS];
   HcFounds founds;
   GArray *places;
+  gboolean kept;
 } Share;
 
 static HcBodies
@@ -36,6 +37,39 @@ find_concerned (const Share *share)
         bodies &= ~((HcBodies) 1 << body);
     }
   return bodies;
+}
+
+static double
+least_ask (const Share *share, const HcFound *found)
+{
+  gint64 birds = hc_need_context_count_birds (share->context, share->bodies);
+  double least = 0;
+
+  for (guint body = 0; body < share->n_bodies; body++)
+    {
+      double each = (share->bodies & found->suits) >> body & 1
+                        ? hc_asking_get_each (&share->asking[found->sort], body, birds)
+                        : -1;
+
+      if (share->context->counts[body] > 0 && each > 0 && (least == 0 || each < least))
+        least = each;
+    }
+  return least;
+}
+
+/* No more of a place counts than the birds it is made for ask of it. */
+static void
+keep_to_most (Share *share, HcFound *found)
+{
+  gint64 most = share->sharing->most != NULL && found->place != NULL
+                    ? share->sharing->most (share->context, found->place)
+                    : 0;
+  double amount = (double) most * least_ask (share, found);
+
+  if (amount <= 0 || amount >= found->amount)
+    return;
+  found->amount = amount;
+  share->kept = TRUE;
 }
 
 static void
@@ -56,6 +90,7 @@ gather (Share *share, HcLevel level)
 
       if (sharing->split != NULL && found->place != NULL)
         found->sort = sharing->split (share->context, found->place);
+      keep_to_most (share, found);
       place = (HcFlowPlace) { found->sort, found->amount, found->suits };
       g_array_append_val (share->places, place);
     }
@@ -183,8 +218,8 @@ find_served (Share *share, gint64 *served)
     served[order[i]] = find_most_of (share, order[i], served);
 }
 
-/* One measure says it all where only one sort of place is there; with
- * several, the birds they serve together. */
+/* One measure says it all where only one sort of place is there; with several,
+ * or where a maker says how many, the birds they serve together. */
 static void
 measure (Share *share, HcServing *serving)
 {
@@ -200,7 +235,8 @@ measure (Share *share, HcServing *serving)
   serving->required = hc_asking_get_total (&share->asking[sort], share->context->counts,
                                            share->bodies, &serving->figure);
   serving->unit = sharing->sorts[sort].unit;
-  if (sorts_there < 2)
+  serving->kept = share->kept;
+  if (sorts_there < 2 && !share->kept)
     return;
   serving->offered = (double) serving->served;
   serving->required = (double) serving->there;

@@ -22,6 +22,8 @@ typedef struct
  * @sorts: the sorts of place, any one of which serves a bird
  * @split: (nullable): which sort a place is of, where one kind of offer has
  *   several
+ * @most: (nullable): birds a place is made for, whatever it measures; 0 where
+ *   nobody says
  * @test: (nullable): rooms whose places count
  * @bodies: birds it concerns; those no figure speaks of are left out
  * @times: makes the ask larger
@@ -31,6 +33,7 @@ typedef struct
   const HcSharedSort *sorts;
   guint n_sorts;
   guint (*split) (const HcNeedContext *context, const HcPlace *place);
+  gint64 (*most) (const HcNeedContext *context, const HcPlace *place);
   HcRoomTest test;
   HcBodies bodies;
   double times;
