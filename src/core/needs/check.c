@@ -65,7 +65,6 @@ answer_need (HcCheck *check, HcCase *about, HcNeedId id, HcCheck *before)
 {
   HcAnswer *answer = &check->answers[id];
 
-  hc_answer_init (answer);
   if (before != NULL && hc_need_get (id)->settles)
     hc_answer_merge (answer, &before->answers[id]);
   else
@@ -75,8 +74,8 @@ answer_need (HcCheck *check, HcCase *about, HcNeedId id, HcCheck *before)
 }
 
 static HcCheck *
-answer_all (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
-            HcFlock *flock, HcCheck *before)
+answer_needs (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
+              HcFlock *flock, guint needs, HcCheck *before)
 {
   HcCheck *check = g_new0 (HcCheck, 1);
   HcCase about;
@@ -89,7 +88,11 @@ answer_all (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition conditi
   check->condition = condition;
   check->part_levels = g_hash_table_new (g_str_hash, g_str_equal);
   for (guint id = 0; id < HC_N_NEEDS; id++)
-    answer_need (check, &about, id, before);
+    {
+      hc_answer_init (&check->answers[id]);
+      if (needs & HC_NEED_BIT (id))
+        answer_need (check, &about, id, before);
+    }
   hc_case_clear (&about);
   return check;
 }
@@ -111,7 +114,27 @@ HcCheck *
 hc_check_plan (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
                HcFlock *flock)
 {
-  return answer_all (cache, plan, book, condition, flock, NULL);
+  return answer_needs (cache, plan, book, condition, flock, HC_NEEDS_ALL, NULL);
+}
+
+/**
+ * hc_check_needs: (skip)
+ * @cache: what earlier checks worked out
+ * @plan: a plan
+ * @book: the book
+ * @condition: when
+ * @flock: the birds of the day, of the same plan and book
+ * @needs: which needs, HC_NEED_BIT() of each
+ *
+ * Judges a few needs, for who tries many plans. The others do not apply.
+ *
+ * Returns: (transfer full): their answers
+ */
+HcCheck *
+hc_check_needs (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
+                HcFlock *flock, guint needs)
+{
+  return answer_needs (cache, plan, book, condition, flock, needs, NULL);
 }
 
 /**
@@ -131,7 +154,7 @@ HcCheck *
 hc_check_follow (HcCheck *before, HcCheckCache *cache, HcPlan *plan, HcBook *book,
                  HcFlock *flock)
 {
-  return answer_all (cache, plan, book, before->condition, flock, before);
+  return answer_needs (cache, plan, book, before->condition, flock, HC_NEEDS_ALL, before);
 }
 
 HcCheck *

@@ -19,11 +19,16 @@ typedef struct _HcCheckCache HcCheckCache;
 HcCheckCache *hc_check_cache_new (void);
 void hc_check_cache_free (HcCheckCache *cache);
 
+#define HC_NEED_BIT(need) (1u << (need))
+#define HC_NEEDS_ALL (HC_NEED_BIT (HC_N_NEEDS) - 1)
+
 /* Immutable, atomically reference-counted. */
 typedef struct _HcCheck HcCheck;
 
 HcCheck *hc_check_plan (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
                         HcFlock *flock) G_GNUC_WARN_UNUSED_RESULT;
+HcCheck *hc_check_needs (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condition,
+                         HcFlock *flock, guint needs) G_GNUC_WARN_UNUSED_RESULT;
 HcCheck *hc_check_follow (HcCheck *before, HcCheckCache *cache, HcPlan *plan, HcBook *book,
                           HcFlock *flock) G_GNUC_WARN_UNUSED_RESULT;
 HcCheck *hc_check_ref (HcCheck *check);
