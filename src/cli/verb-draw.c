@@ -73,6 +73,7 @@ draw (const HcCall *call, HcView view, HcSheet *sheet, GError **error)
 
   hc_headline_work_out (call->cache, call->plan, call->book, call->flock, &headline);
   sheet->check = check;
+  sheet->book = call->book;
   sheet->wall = call->wall;
   sheet->headline = &headline;
   sheet->ladder = ladder;

@@ -244,15 +244,17 @@ say_no_wall (const HcSheet *sheet, GError **error)
 static gboolean
 draw_side (const HcSheet *sheet, Target *target, GError **error)
 {
-  const HcHouse *house = hc_check_get_house (sheet->check);
+  HcHouse *house = hc_check_get_house (sheet->check);
+  g_autoptr (HcSideScene) scene = NULL;
   HcSideCut cut;
   HcInk ink;
 
   if (!hc_side_cut_find (house, sheet->wall, &cut))
     return say_no_wall (sheet, error);
-  if (!start_drawing (sheet, target, hc_side_get_bounds (house, &cut), &ink, error))
+  scene = hc_side_scene_new (house, sheet->book, &cut);
+  if (!start_drawing (sheet, target, hc_side_scene_get_bounds (scene), &ink, error))
     return FALSE;
-  hc_draw_side (&ink, sheet->check, &cut);
+  hc_draw_side (&ink, sheet->check, scene);
   cairo_show_page (ink.cr);
   cairo_destroy (ink.cr);
   return TRUE;

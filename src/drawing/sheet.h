@@ -7,6 +7,7 @@
 #include "drawing/ink.h"
 
 #include "base/box.h"
+#include "book/book.h"
 #include "needs/check.h"
 #include "needs/ladder.h"
 
@@ -31,6 +32,7 @@ typedef enum
  * @check: the plan judged
  * @headline: (nullable): how many birds it carries
  * @ladder: (nullable): what runs out next
+ * @book: (nullable): what roofs and floors are made of
  * @rules: (nullable): name of the rules it is judged by
  * @paper: the paper
  * @scale: 20 for 1:20; 0 for the largest of the usual scales that fits
@@ -41,6 +43,7 @@ typedef struct
   const HcCheck *check;
   const HcHeadline *headline;
   const HcLadder *ladder;
+  const HcBook *book;
   const char *rules;
   HcPaper paper;
   int scale;

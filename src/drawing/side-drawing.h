@@ -5,14 +5,14 @@
 #pragma once
 
 #include "drawing/ink.h"
-#include "drawing/side-cut.h"
+#include "drawing/side-scene.h"
 
-#include "base/box.h"
 #include "needs/check.h"
 
 G_BEGIN_DECLS
 
-HcBox hc_side_get_bounds (const HcHouse *house, const HcSideCut *cut);
-void hc_draw_side (const HcInk *ink, const HcCheck *check, const HcSideCut *cut);
+void hc_draw_side (const HcInk *ink, const HcCheck *check, const HcSideScene *scene);
+void hc_draw_side_house (const HcInk *ink, const HcSideScene *scene, const GArray *places);
+void hc_draw_side_measures (const HcInk *ink, const HcSideScene *scene, HcUnits units);
 
 G_END_DECLS

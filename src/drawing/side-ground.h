@@ -5,10 +5,10 @@
 #pragma once
 
 #include "drawing/ink.h"
-#include "drawing/side-cut.h"
+#include "drawing/side-scene.h"
 
 G_BEGIN_DECLS
 
-void hc_draw_side_ground (const HcInk *ink, const HcHouse *house, const HcSideCut *cut);
+void hc_draw_side_ground (const HcInk *ink, const HcSideScene *scene);
 
 G_END_DECLS

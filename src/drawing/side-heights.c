@@ -13,7 +13,9 @@
 
 /* A person of middling height. */
 #define PERSON_MM 1750.0
+#define PERSON_FROM_END_MM 420.0
 #define COLUMN_UNITS 48.0
+#define FIGURES_UNITS 96.0
 #define TICK_UNITS 3.5
 #define WORD_ROOM_UNITS 11.0
 /* Heights begin beyond what a roof usually hangs over. */
@@ -102,31 +104,20 @@ add_opening (Heights *heights, HcBox box)
   add_level (heights, -box.y_mm);
 }
 
-static HcBox
-bounds_of (const GArray *items)
-{
-  HcBox bounds = hc_box_empty ();
-
-  for (guint i = 0; i < items->len; i++)
-    bounds = hc_box_join (bounds,
-                          hc_side_item_get_box (&g_array_index (items, HcSectionItem, i)));
-  return bounds;
-}
-
 /* Bars first: of heights too close to be written apart, the birds' is kept. */
 static void
-add_inside (Heights *heights, const GArray *items)
+add_inside (Heights *heights, const HcSideScene *scene)
 {
   static const HcSectionKind kinds[]
       = { HC_SECTION_BAR, HC_SECTION_OPENING, HC_SECTION_FITTING };
 
   for (guint kind = 0; kind < G_N_ELEMENTS (kinds); kind++)
-    for (guint i = 0; i < items->len; i++)
+    for (guint i = 0; i < scene->items->len; i++)
       {
-        const HcSectionItem *item = &g_array_index (items, HcSectionItem, i);
+        const HcSectionItem *item = hc_side_scene_get_item (scene, i);
         HcBox box = hc_side_item_get_box (item);
 
-        if (item->kind != kinds[kind])
+        if (item->kind != kinds[kind] || !hc_side_scene_shows (scene, i))
           continue;
         if (item->kind == HC_SECTION_OPENING)
           add_opening (heights, box);
@@ -138,26 +129,26 @@ add_inside (Heights *heights, const GArray *items)
 /**
  * hc_draw_side_heights: (skip)
  * @ink: the ink, x along the cut, y down from the floor
- * @items: (element-type HcSectionItem): what is seen
+ * @scene: what is seen
  * @units: the keeper's units
  *
  * Writes the heights of eaves and ridge on the left of the house; those of
  * bars, sills and things on its right.
  */
 void
-hc_draw_side_heights (const HcInk *ink, const GArray *items, HcUnits units)
+hc_draw_side_heights (const HcInk *ink, const HcSideScene *scene, HcUnits units)
 {
   g_autoptr (GArray) levels = g_array_new (FALSE, FALSE, sizeof (double));
   Heights heights = { ink, units, levels };
-  HcBox bounds = bounds_of (items);
+  double length_mm = hc_point_distance (scene->cut.from, scene->cut.to);
 
-  for (guint i = 0; i < items->len; i++)
-    if (g_array_index (items, HcSectionItem, i).kind == HC_SECTION_ROOF)
-      add_ends_of_roof (&heights, &g_array_index (items, HcSectionItem, i));
-  draw_column (&heights, bounds.x_mm, 1);
+  for (guint i = 0; i < scene->items->len; i++)
+    if (hc_side_scene_get_item (scene, i)->kind == HC_SECTION_ROOF)
+      add_ends_of_roof (&heights, hc_side_scene_get_item (scene, i));
+  draw_column (&heights, HC_SIDE_OUTSIDE_MM, 1);
   g_array_set_size (levels, 0);
-  add_inside (&heights, items);
-  draw_column (&heights, bounds.x_mm + bounds.width_mm, 0);
+  add_inside (&heights, scene);
+  draw_column (&heights, length_mm - HC_SIDE_OUTSIDE_MM, 0);
 }
 
 static void
@@ -190,15 +181,18 @@ trace_person (const HcInk *ink)
 /**
  * hc_draw_person: (skip)
  * @ink: the ink, x along the cut, y down from the floor
- * @x_mm: where
+ * @scene: what is seen
  *
- * Draws a person of 1.75 m to judge heights by.
+ * Draws a person of 1.75 m to judge heights by, on the right of the figures.
  */
 void
-hc_draw_person (const HcInk *ink, double x_mm)
+hc_draw_person (const HcInk *ink, const HcSideScene *scene)
 {
+  double end_mm = hc_point_distance (scene->cut.from, scene->cut.to);
+  double beside_mm = end_mm - HC_SIDE_OUTSIDE_MM + FIGURES_UNITS / ink->scale + PERSON_MM / 6;
+
   cairo_save (ink->cr);
-  cairo_translate (ink->cr, x_mm, 0);
+  cairo_translate (ink->cr, MAX (end_mm - PERSON_FROM_END_MM, beside_mm), 0);
   cairo_scale (ink->cr, PERSON_MM, PERSON_MM);
   trace_person (ink);
   cairo_restore (ink->cr);

@@ -5,13 +5,13 @@
 #pragma once
 
 #include "drawing/ink.h"
-#include "drawing/side-cut.h"
+#include "drawing/side-scene.h"
 
 #include "base/units.h"
 
 G_BEGIN_DECLS
 
-void hc_draw_side_heights (const HcInk *ink, const GArray *items, HcUnits units);
-void hc_draw_person (const HcInk *ink, double x_mm);
+void hc_draw_side_heights (const HcInk *ink, const HcSideScene *scene, HcUnits units);
+void hc_draw_person (const HcInk *ink, const HcSideScene *scene);
 
 G_END_DECLS

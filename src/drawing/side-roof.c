@@ -10,7 +10,10 @@
 
 #include <math.h>
 
-#define ROOF_MM 70.0
+/* A roof not said what it is built of is as thick as this, and none is drawn
+ * thinner than can be seen. */
+#define USUAL_MM 70.0
+#define LEAST_MM 20.0
 
 /* Roofs whose ends are no farther apart than this are one roof over a wall. */
 #define ONE_ROOF_MM 800.0
@@ -23,6 +26,7 @@ typedef struct
   const HcInk *ink;
   const HcPoint *under;
   guint n;
+  double thick_mm;
   HcPoint ends[2];
 } Roof;
 
@@ -138,38 +142,51 @@ draw_solid (const Roof *roof)
   draw_air (roof, roof->under[0], roof->ends[0]);
   draw_air (roof, roof->under[roof->n - 1], roof->ends[1]);
   trace_under (roof);
-  cairo_line_to (cr, roof->ends[1].x_mm, -roof->ends[1].y_mm - ROOF_MM);
+  cairo_line_to (cr, roof->ends[1].x_mm, -roof->ends[1].y_mm - roof->thick_mm);
   for (guint i = roof->n; i-- > 0;)
-    cairo_line_to (cr, roof->under[i].x_mm, -roof->under[i].y_mm - ROOF_MM);
-  cairo_line_to (cr, roof->ends[0].x_mm, -roof->ends[0].y_mm - ROOF_MM);
+    cairo_line_to (cr, roof->under[i].x_mm, -roof->under[i].y_mm - roof->thick_mm);
+  cairo_line_to (cr, roof->ends[0].x_mm, -roof->ends[0].y_mm - roof->thick_mm);
   cairo_close_path (cr);
   hc_ink_fill (roof->ink, HC_PAINT_WOOD);
   hc_ink_stroke (roof->ink, HC_LINE_HEAVY, HC_PAINT_INK);
 }
 
+static double
+thickness_mm (const HcSideScene *scene, const HcPenValues *pen)
+{
+  const HcConstruction *built
+      = scene->book != NULL && pen->roof_construction != NULL
+            ? hc_book_get_construction (scene->book, pen->roof_construction)
+            : NULL;
+
+  return built != NULL ? MAX (built->thickness_mm, LEAST_MM) : USUAL_MM;
+}
+
 /**
  * hc_draw_side_roofs: (skip)
  * @ink: the ink, x along the cut, y down from the floor
- * @layout: the layout
- * @items: (element-type HcSectionItem): what is seen
+ * @scene: what is seen
  *
  * Draws the roofs, over their walls and as far out as they hang; netting and
  * mesh as a line.
  */
 void
-hc_draw_side_roofs (const HcInk *ink, const HcLayout *layout, const GArray *items)
+hc_draw_side_roofs (const HcInk *ink, const HcSideScene *scene)
 {
-  for (guint i = 0; i < items->len; i++)
+  HcLayout *layout = hc_house_get_layout (scene->house);
+
+  for (guint i = 0; i < scene->items->len; i++)
     {
-      const HcSectionItem *item = &g_array_index (items, HcSectionItem, i);
+      const HcSectionItem *item = hc_side_scene_get_item (scene, i);
       Roof roof = { ink };
 
       if (item->kind != HC_SECTION_ROOF)
         continue;
       roof.under = (const HcPoint *) item->outline->data;
       roof.n = item->outline->len;
-      roof.ends[0] = find_end (layout, items, item, FALSE);
-      roof.ends[1] = find_end (layout, items, item, TRUE);
+      roof.thick_mm = thickness_mm (scene, pen_under (layout, item));
+      roof.ends[0] = find_end (layout, scene->items, item, FALSE);
+      roof.ends[1] = find_end (layout, scene->items, item, TRUE);
       if (pen_under (layout, item)->roof == HC_ROOF_SOLID)
         {
           draw_solid (&roof);

@@ -151,17 +151,19 @@ draw (const Fixture *fixture, HcPaletteKind palette)
   HcInk ink = { .palette = hc_palette_get (palette), .scale = SCALE, .text_as_boxes = TRUE };
   cairo_surface_t *surface;
   HcSideCut cut;
+  g_autoptr (HcSideScene) scene = NULL;
   HcBox bounds;
   GBytes *pixels;
 
   g_assert_true (hc_side_cut_find (fixture->house, NULL, &cut));
-  bounds = hc_side_get_bounds (fixture->house, &cut);
+  scene = hc_side_scene_new (fixture->house, NULL, &cut);
+  bounds = hc_side_scene_get_bounds (scene);
   surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, (int) (bounds.width_mm * SCALE),
                                         (int) (bounds.depth_mm * SCALE));
   ink.cr = cairo_create (surface);
   cairo_scale (ink.cr, SCALE, SCALE);
   cairo_translate (ink.cr, -bounds.x_mm, -bounds.y_mm);
-  hc_draw_side (&ink, fixture->check, &cut);
+  hc_draw_side (&ink, fixture->check, scene);
   g_assert_cmpint (cairo_status (ink.cr), ==, CAIRO_STATUS_SUCCESS);
   cairo_destroy (ink.cr);
   cairo_surface_flush (surface);

@@ -110,6 +110,7 @@ hc_canvas_item_focused (HcCanvas *self, HcCanvasItem *item)
   const char *const ids[] = { hc_canvas_item_get_id (item), NULL };
   HcDocument *document = hc_panel_get_document (HC_PANEL (self));
 
+  HC_CANVAS_GET_CLASS (self)->focused (self, item);
   if (document == NULL || self->walking || hc_canvas_item_get_kind (item) == HC_ITEM_HANDLE
       || hc_document_is_selected (document, ids[0]))
     return;

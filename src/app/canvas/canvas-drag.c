@@ -97,21 +97,21 @@ hc_canvas_new_drag (HcCanvas *self, HcCanvasItem *item, HcPoint from)
 }
 
 /**
- * hc_canvas_nudge_handle: (skip)
+ * hc_canvas_nudge_item: (skip)
  * @self: a canvas
- * @handle: a handle
+ * @item: a handle, or another thing
  * @by: how far an arrow key moves it, mm
  *
- * A nudged handle is a short drag.
+ * What is nudged is dragged a little.
  */
 void
-hc_canvas_nudge_handle (HcCanvas *self, HcCanvasItem *handle, HcPoint by)
+hc_canvas_nudge_item (HcCanvas *self, HcCanvasItem *item, HcPoint by)
 {
   HcCanvasClass *klass = HC_CANVAS_GET_CLASS (self);
   g_autoptr (HcDrag) drag
-      = hc_canvas_new_drag (self, handle, hc_canvas_item_get_frame (handle)->centre);
-  g_autofree char *merge = g_strdup_printf ("%s %u", hc_canvas_item_get_id (handle),
-                                            hc_canvas_item_get_number (handle));
+      = hc_canvas_new_drag (self, item, hc_canvas_item_get_frame (item)->centre);
+  g_autofree char *merge = g_strdup_printf ("%s %u", hc_canvas_item_get_id (item),
+                                            hc_canvas_item_get_number (item));
   GError *error = NULL;
   HcPlan *plan;
 

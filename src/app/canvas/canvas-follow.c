@@ -129,7 +129,7 @@ hc_canvas_tell_items (HcCanvas *self)
 
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, NULL, &item))
-    hc_canvas_tell_item (self, item);
+    HC_CANVAS_GET_CLASS (self)->tell_item (self, item);
 }
 
 /**
@@ -193,8 +193,9 @@ hc_canvas_follow_levels (HcCanvas *self, HcItemKind kind)
   while (g_hash_table_iter_next (&at, &id, &item))
     {
       HcItemKind own = hc_canvas_item_get_kind (item);
-      HcLevel level = own == HC_ITEM_PEN ? hc_check_get_pen_level (check, id)
-                                         : hc_check_get_part_level (check, id);
+      HcLevel level = own == HC_ITEM_BEDDING ? HC_LEVEL_PLENTY
+                      : own == HC_ITEM_PEN   ? hc_check_get_pen_level (check, id)
+                                             : hc_check_get_part_level (check, id);
 
       if (hc_canvas_item_set_level (item, level) && own == kind)
         changed = TRUE;

@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Something on the canvas that can be chosen: a fitting, an opening, a pen, a handle. */
+ * Something on the canvas that can be chosen: a fitting, an opening, a pen, its bedding, a handle. */
 #pragma once
 
 #include "drawing/ink.h"
@@ -16,6 +16,7 @@ typedef enum
   HC_ITEM_PEN,
   HC_ITEM_FITTING,
   HC_ITEM_OPENING,
+  HC_ITEM_BEDDING,
   HC_ITEM_HANDLE,
 } HcItemKind;
 

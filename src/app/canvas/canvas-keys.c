@@ -44,7 +44,7 @@ nudge (GtkWidget *widget, GVariant *args, gpointer data)
 
   g_variant_get (args, "(dd)", &by.x_mm, &by.y_mm);
   if (item != NULL && hc_canvas_item_get_kind (item) == HC_ITEM_HANDLE)
-    hc_canvas_nudge_handle (self, item, by);
+    hc_canvas_nudge_item (self, item, by);
   else if (*hc_canvas_get_selection (self) == NULL)
     hc_canvas_look_further (self, by);
   else

@@ -213,6 +213,11 @@ nothing_ended (HcCanvas *self, const HcDrag *drag)
 {
 }
 
+static void
+nothing_more (HcCanvas *self, HcCanvasItem *item)
+{
+}
+
 static gboolean
 nothing_to_stop (HcCanvas *self)
 {
@@ -231,6 +236,8 @@ hc_canvas_class_init (HcCanvasClass *klass)
   widget_class->snapshot = hc_canvas_snapshot;
   widget_class->focus = hc_canvas_focus;
   HC_PANEL_CLASS (klass)->selection_changed = hc_canvas_selection_changed;
+  klass->tell_item = hc_canvas_tell_item;
+  klass->focused = nothing_more;
   klass->look_under = what_is_picked;
   klass->drag_ended = nothing_ended;
   klass->stop = nothing_to_stop;

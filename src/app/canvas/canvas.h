@@ -69,6 +69,8 @@ typedef struct
  * @get_drag_plan: the plan it leads to
  * @get_drag_label: what the step is called
  * @drag_ended: after a drag
+ * @tell_item: says of an item what it is and where
+ * @focused: the focus came to a thing
  * @nudge: an arrow key moves what is chosen
  * @stop: ends what the canvas does of its own; %FALSE when it does nothing
  */
@@ -84,6 +86,8 @@ typedef struct
   HcPlan *(*get_drag_plan) (HcCanvas *self, HcDrag *drag, GError **error);
   const char *(*get_drag_label) (HcCanvas *self, const HcDrag *drag);
   void (*drag_ended) (HcCanvas *self, const HcDrag *drag);
+  void (*tell_item) (HcCanvas *self, HcCanvasItem *item);
+  void (*focused) (HcCanvas *self, HcCanvasItem *item);
   void (*nudge) (HcCanvas *self, HcCanvasItem *focus, HcPoint by);
   gboolean (*stop) (HcCanvas *self);
 } HcCanvasClass;
@@ -133,7 +137,7 @@ void hc_canvas_remove_selected (HcCanvas *self);
 /* Dragging. */
 HcDrag *hc_canvas_new_drag (HcCanvas *self, HcCanvasItem *item,
                             HcPoint from) G_GNUC_WARN_UNUSED_RESULT;
-void hc_canvas_nudge_handle (HcCanvas *self, HcCanvasItem *handle, HcPoint by);
+void hc_canvas_nudge_item (HcCanvas *self, HcCanvasItem *item, HcPoint by);
 void hc_canvas_cancel_drag (HcCanvas *self);
 void hc_canvas_add_gestures (HcCanvas *self);
 

@@ -45,10 +45,10 @@ kind_of (HcFloor *self, HcCanvasItem *item)
       return HC_DRAG_FITTINGS;
     case HC_ITEM_OPENING:
       return HC_DRAG_OPENING;
-    case HC_ITEM_PEN:
-      return HC_DRAG_PAN;
     case HC_ITEM_HANDLE:
       break;
+    default:
+      return HC_DRAG_PAN;
     }
   switch ((HcHandleRole) hc_canvas_item_get_number (item))
     {

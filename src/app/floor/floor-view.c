@@ -6,6 +6,7 @@
 
 #include "app/floor/floor-view.h"
 
+#include "app/canvas/zoom-buttons.h"
 #include "app/fields/hand-on-focus.h"
 
 #define ZOOM_STEP 1.25
@@ -71,6 +72,7 @@ hc_floor_view_class_init (HcFloorViewClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   g_type_ensure (HC_TYPE_FLOOR);
+  g_type_ensure (HC_TYPE_ZOOM_BUTTONS);
   widget_class->grab_focus = hc_floor_view_grab_focus;
   gtk_widget_class_install_action (widget_class, "view.zoom-in", NULL, zoom_in);
   gtk_widget_class_install_action (widget_class, "view.zoom-out", NULL, zoom_out);

@@ -4,6 +4,7 @@
  * The floor itself: its sheets and its tool. */
 #include "config.h"
 
+#include "app/floor/floor-handle.h"
 #include "app/floor/floor-private.h"
 
 G_DEFINE_FINAL_TYPE (HcFloor, hc_floor, HC_TYPE_CANVAS)
@@ -45,6 +46,22 @@ hc_floor_look_under (HcCanvas *canvas, HcCanvasItem *item, HcPoint at)
   return pen != NULL ? hc_canvas_get_item (canvas, hc_pen_get_id (pen)) : NULL;
 }
 
+static gboolean
+is_wall (HcCanvasItem *item)
+{
+  return hc_canvas_item_get_kind (item) == HC_ITEM_HANDLE
+         && hc_canvas_item_get_number (item) == HC_HANDLE_WALL;
+}
+
+/* The side looks at the wall that was gone to last. */
+static void
+hc_floor_focused (HcCanvas *canvas, HcCanvasItem *item)
+{
+  if (is_wall (item))
+    gtk_widget_activate_action (GTK_WIDGET (canvas), "win.choose-wall", "s",
+                                hc_canvas_item_get_id (item));
+}
+
 static void
 hc_floor_plan_changed (HcPanel *panel)
 {
@@ -82,6 +99,7 @@ hc_floor_class_init (HcFloorClass *klass)
   canvas_class->get_drag_plan = hc_floor_get_drag_plan;
   canvas_class->get_drag_label = hc_floor_get_drag_label;
   canvas_class->drag_ended = hc_floor_drag_ended;
+  canvas_class->focused = hc_floor_focused;
   canvas_class->nudge = hc_floor_nudge;
   canvas_class->stop = hc_floor_stop;
   gtk_widget_class_set_css_name (widget_class, "floor");

@@ -308,3 +308,25 @@ hc_property_find_member (const HcPartClass *klass, const char *name)
       return &klass->members[i];
   return NULL;
 }
+
+/**
+ * hc_property_suits: (skip)
+ * @klass: a class of parts
+ * @member: a member's name in plan files
+ * @values: what a part is
+ * @book: the book
+ *
+ * Returns: whether the keeper may set that member of it
+ */
+gboolean
+hc_property_suits (const HcPartClass *klass, const char *member, gconstpointer values,
+                   HcBook *book)
+{
+  guint n_properties;
+  const HcProperty *properties = hc_properties_of (klass, &n_properties);
+
+  for (guint i = 0; i < n_properties; i++)
+    if (g_str_equal (properties[i].member, member))
+      return properties[i].suits == NULL || properties[i].suits (values, book);
+  return FALSE;
+}

@@ -53,6 +53,8 @@ typedef struct
 } HcProperty;
 
 const HcProperty *hc_properties_of (const HcPartClass *klass, guint *n_properties);
+gboolean hc_property_suits (const HcPartClass *klass, const char *member, gconstpointer values,
+                            HcBook *book);
 const HcMember *hc_property_find_member (const HcPartClass *klass, const char *name);
 
 G_END_DECLS

@@ -7,6 +7,7 @@
 #include "app/views/view-table.h"
 
 #include "app/floor/floor-view.h"
+#include "app/side/side-view.h"
 #include "app/weather/weather-view.h"
 
 #include <glib/gi18n.h>
@@ -14,6 +15,8 @@
 static const HcViewKind kinds[] = {
   /* Translators: the plan seen from above, on the tab of a view */
   { "floor", N_ ("Floor"), "<Control>1", hc_floor_view_get_type },
+  /* Translators: the plan seen from its side, cut open, on the tab of a view */
+  { "side", N_ ("Side"), "<Control>2", hc_side_view_get_type },
   /* Translators: cold nights and hot days in the house, on the tab of a view */
   { "weather", N_ ("Weather"), "<Control>3", hc_weather_view_get_type },
 };

@@ -160,6 +160,39 @@ show_parts (GtkWidget *widget, const char *name, GVariant *parameter)
     show_group (self, group);
 }
 
+/* A wall that the floor's focus is on is looked at when the side is shown. */
+static void
+choose_wall (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcWindow *self = HC_WINDOW (widget);
+
+  g_free (self->wall);
+  self->wall = g_variant_dup_string (parameter, NULL);
+}
+
+static void
+look_at_wall (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  HcWindow *self = HC_WINDOW (widget);
+
+  choose_wall (widget, name, parameter);
+  if (self->document != NULL)
+    hc_views_show (self->views, "side");
+}
+
+/**
+ * hc_window_take_wall: (skip)
+ * @self: a window
+ *
+ * Returns: (transfer full) (nullable): id of the wall chosen last, if it was not
+ *   taken before
+ */
+char *
+hc_window_take_wall (HcWindow *self)
+{
+  return g_steal_pointer (&self->wall);
+}
+
 /**
  * hc_window_get_scale: (skip)
  * @self: a window
@@ -187,4 +220,6 @@ hc_window_class_add_adding_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.add-pen", "s", add_pen);
   gtk_widget_class_install_action (klass, "win.tool", "s", take_tool);
   gtk_widget_class_install_action (klass, "win.show-parts", "as", show_parts);
+  gtk_widget_class_install_action (klass, "win.choose-wall", "s", choose_wall);
+  gtk_widget_class_install_action (klass, "win.look-at-wall", "s", look_at_wall);
 }

@@ -46,6 +46,7 @@ struct _HcWindow
   HcProperties *properties;
   HcPanel *needs_panel;
   HcViews *views;
+  char *wall;
   HcStrip *strip;
 };
 

@@ -242,6 +242,7 @@ hc_window_dispose (GObject *object)
   g_clear_handle_id (&self->draft_timer, g_source_remove);
   let_go_of_document (self);
   g_clear_object (&self->settings);
+  g_clear_pointer (&self->wall, g_free);
   G_OBJECT_CLASS (hc_window_parent_class)->dispose (object);
 }
 

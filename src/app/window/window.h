@@ -18,6 +18,7 @@ void hc_window_take_document (HcWindow *self, HcDocument *document);
 HcDocument *hc_window_get_document (HcWindow *self);
 HcChecker *hc_window_get_checker (HcWindow *self);
 void hc_window_write_draft_now (HcWindow *self);
+char *hc_window_take_wall (HcWindow *self) G_GNUC_WARN_UNUSED_RESULT;
 double hc_window_get_scale (HcWindow *self);
 void hc_window_say (HcWindow *self, const char *sentence);
 

@@ -163,6 +163,42 @@ hc_plan_move_fittings (HcPlan *plan, const char *const *ids, HcPoint by, GError 
 }
 
 /**
+ * hc_plan_raise_fittings:
+ * @plan: a plan
+ * @ids: (array zero-terminated=1): ids of fittings
+ * @by_mm: how much higher their undersides come to be; negative to lower them
+ * @error: says why not: one of them is locked, for instance
+ *
+ * None comes to be below the floor.
+ *
+ * Returns: (transfer full): the changed plan, @plan when nothing changed, or
+ *   %NULL and a %HC_ERROR_EDIT
+ */
+HcPlan *
+hc_plan_raise_fittings (HcPlan *plan, const char *const *ids, double by_mm, GError **error)
+{
+  g_autoptr (GPtrArray) fittings = g_ptr_array_new ();
+  g_autoptr (GPtrArray) after = g_ptr_array_new_with_free_func (hc_part_unref);
+  gboolean changed = FALSE;
+
+  if (!hc_edit_find_movable (plan, ids, fittings, error))
+    return NULL;
+  for (guint i = 0; i < fittings->len; i++)
+    {
+      HcFittingValues values = *hc_fitting_get (fittings->pdata[i]);
+      HcFitting *raised;
+
+      values.base_mm = MAX (values.base_mm + by_mm, 0);
+      if (!hc_edit_accepts (plan, &hc_fitting_class, &values, error))
+        return NULL;
+      raised = hc_fitting_with (fittings->pdata[i], &values);
+      changed = changed || raised != fittings->pdata[i];
+      g_ptr_array_add (after, raised);
+    }
+  return changed ? hc_edit_house_all (plan, after) : hc_plan_ref (plan);
+}
+
+/**
  * hc_plan_turn_fittings:
  * @plan: a plan
  * @ids: (array zero-terminated=1): ids of fittings

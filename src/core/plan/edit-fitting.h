@@ -19,6 +19,8 @@ HcPlan *hc_plan_resize_fitting (HcPlan *plan, const char *id, double width_mm, d
                                 GError **error) G_GNUC_WARN_UNUSED_RESULT;
 HcPlan *hc_plan_move_fittings (HcPlan *plan, const char *const *ids, HcPoint by,
                                GError **error) G_GNUC_WARN_UNUSED_RESULT;
+HcPlan *hc_plan_raise_fittings (HcPlan *plan, const char *const *ids, double by_mm,
+                                GError **error) G_GNUC_WARN_UNUSED_RESULT;
 HcPlan *hc_plan_turn_fittings (HcPlan *plan, const char *const *ids, double by_deg,
                                GError **error) G_GNUC_WARN_UNUSED_RESULT;
 HcPlan *hc_plan_remove_fittings (HcPlan *plan, const char *const *ids,

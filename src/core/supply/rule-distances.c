@@ -34,3 +34,16 @@ hc_standard_get_distances (const HcStandard *standard, HcLevel level)
     .feed_to_water_mm = bound_of (standard, HC_FIGURE_FEED_FROM_WATER, level),
   };
 }
+
+/**
+ * hc_standard_get_nest_below_mm: (skip)
+ * @standard: whose figures count
+ * @level: how well they shall be met
+ *
+ * Returns: how far below the lowest bar it wants nests, 0 when it does not ask
+ */
+double
+hc_standard_get_nest_below_mm (const HcStandard *standard, HcLevel level)
+{
+  return bound_of (standard, HC_FIGURE_ROOST_NEST_BELOW, level);
+}

@@ -9,6 +9,7 @@
 
 G_BEGIN_DECLS
 
+double hc_standard_get_nest_below_mm (const HcStandard *standard, HcLevel level);
 HcSnapRules hc_standard_get_distances (const HcStandard *standard, HcLevel level);
 
 G_END_DECLS

@@ -92,13 +92,24 @@ add_box (HcSectionItem *item, double left_mm, double right_mm, double bottom_mm,
   add_point (item, left_mm, top_mm);
 }
 
+/* An outer wall as high as the eaves bears the roof: its gable is part of it. */
+static gboolean
+bears_roof (const HcRoom *room, const HcRoomWall *wall)
+{
+  const HcWallValues *values = hc_wall_get (wall->wall);
+
+  return values->kind == HC_WALL_SOLID && hc_room_get (room)->roof == HC_ROOF_SOLID
+         && hc_room_wall_is_outer (wall)
+         && values->height_mm >= hc_room_get_roof (room)->eaves_mm - HC_SHAPE_TOUCH_MM;
+}
+
 static double
 wall_top_mm (const HcRoom *room, const HcRoomWall *wall, HcPoint at)
 {
   double own_mm = hc_wall_get (wall->wall)->height_mm;
   double roof_mm = hc_roof_get_height_mm (hc_room_get_roof (room), at);
 
-  return own_mm > 0 ? MIN (own_mm, roof_mm) : roof_mm;
+  return own_mm > 0 && !bears_roof (room, wall) ? MIN (own_mm, roof_mm) : roof_mm;
 }
 
 /* A wall the cut goes through is as thick as the cut is slanting to it. */

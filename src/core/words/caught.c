@@ -32,3 +32,28 @@ hc_words_caught (HcSnapKind kind)
   g_return_val_if_fail ((guint) kind < G_N_ELEMENTS (words), "");
   return _(words[kind]);
 }
+
+/* Translators: each stands beside a line in the side view, at the height where
+ * what is raised or lowered was caught. */
+static const char *const heights[] = {
+  [HC_HEIGHT_AS_BEFORE] = N_("as high as before"),
+  [HC_HEIGHT_FLOOR] = N_("on the floor"),
+  [HC_HEIGHT_BEDDING] = N_("level with the bedding"),
+  [HC_HEIGHT_UNDERSIDE] = N_("undersides level"),
+  [HC_HEIGHT_TOP] = N_("tops level"),
+  [HC_HEIGHT_OVER_NESTS] = N_("above the nests as the rules ask"),
+  [HC_HEIGHT_UNDER_BARS] = N_("below the bars as the rules ask"),
+};
+
+/**
+ * hc_words_height_caught: (skip)
+ * @kind: what sort of height caught a thing
+ *
+ * Returns: what the keeper reads beside it
+ */
+const char *
+hc_words_height_caught (HcHeightKind kind)
+{
+  g_return_val_if_fail ((guint) kind < G_N_ELEMENTS (heights), "");
+  return _(heights[kind]);
+}

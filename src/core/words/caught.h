@@ -5,9 +5,11 @@
 #pragma once
 
 #include "plan/snap.h"
+#include "supply/catch-height.h"
 
 G_BEGIN_DECLS
 
 const char *hc_words_caught (HcSnapKind kind);
+const char *hc_words_height_caught (HcHeightKind kind);
 
 G_END_DECLS
