@@ -7,7 +7,7 @@
 
 #include "drawing/side-air.h"
 
-#include "drawing/side-drawing.h"
+#include "drawing/side-scene.h"
 #include "drawing/side-wall.h"
 #include "drawing/text.h"
 
@@ -363,7 +363,7 @@ HcBox
 hc_side_air_get_bounds (const HcHouseNight *night, const HcSideCut *cut, guint space)
 {
   g_autoptr (GArray) items = hc_side_cut_look (cut, night->ask.house);
-  HcBox all = hc_side_get_bounds (night->ask.house, cut);
+  HcBox all = hc_side_get_bounds (cut, items);
   HcBox box = hc_box_empty ();
 
   for (guint i = 0; i < items->len; i++)

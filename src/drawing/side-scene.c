@@ -112,22 +112,28 @@ hc_side_scene_free (HcSideScene *self)
 }
 
 /**
- * hc_side_scene_get_bounds: (skip)
- * @self: a scene
+ * hc_side_get_bounds: (skip)
+ * @cut: a cut
+ * @items: (element-type HcSectionItem): what is seen from it
  *
  * Returns: the box round the drawing without its heights, y running down from the floor
  */
 HcBox
-hc_side_scene_get_bounds (const HcSideScene *self)
+hc_side_get_bounds (const HcSideCut *cut, const GArray *items)
 {
   double highest_mm = LEAST_HIGH_MM;
 
-  for (guint i = 0; i < self->items->len; i++)
+  for (guint i = 0; i < items->len; i++)
     highest_mm = MAX (highest_mm,
-                      -hc_side_item_get_box (hc_side_scene_get_item (self, i)).y_mm);
-  return (HcBox){ 0, -highest_mm - ABOVE_MM,
-                  hc_point_distance (self->cut.from, self->cut.to),
+                      -hc_side_item_get_box (&g_array_index (items, HcSectionItem, i)).y_mm);
+  return (HcBox){ 0, -highest_mm - ABOVE_MM, hc_point_distance (cut->from, cut->to),
                   highest_mm + ABOVE_MM + BELOW_MM };
+}
+
+HcBox
+hc_side_scene_get_bounds (const HcSideScene *self)
+{
+  return hc_side_get_bounds (&self->cut, self->items);
 }
 
 const HcSectionItem *

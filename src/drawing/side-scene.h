@@ -31,6 +31,7 @@ typedef struct
 HcSideScene *hc_side_scene_new (HcHouse *house, const HcBook *book,
                                 const HcSideCut *cut) G_GNUC_WARN_UNUSED_RESULT;
 void hc_side_scene_free (HcSideScene *self);
+HcBox hc_side_get_bounds (const HcSideCut *cut, const GArray *items);
 HcBox hc_side_scene_get_bounds (const HcSideScene *self);
 const HcSectionItem *hc_side_scene_get_item (const HcSideScene *self, guint item);
 gboolean hc_side_scene_shows (const HcSideScene *self, guint item);

@@ -88,6 +88,8 @@ draw_house (HcAirPicture *self, const HcInk *onto, double width, double height)
 {
   int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
   HcInk ink = *onto;
+  g_autoptr (HcSideScene) scene
+      = hc_side_scene_new (hc_check_get_house (self->check), NULL, &self->cut);
 
   self->house = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, (int) (width * factor),
                                             (int) (height * factor));
@@ -101,7 +103,7 @@ draw_house (HcAirPicture *self, const HcInk *onto, double width, double height)
   hc_ink_fill (&ink, HC_PAINT_PAPER);
   cairo_translate (ink.cr, width / 2, height / 2);
   enter_house (&ink, get_box (self), width, height);
-  hc_draw_side (&ink, self->check, &self->cut);
+  hc_draw_side (&ink, self->check, scene);
   cairo_destroy (ink.cr);
 }
 
