@@ -21,6 +21,7 @@ G_BEGIN_DECLS
  * @HC_CALL_WEATHER: --outside, --humidity, --wind and --chart
  * @HC_CALL_WEEKS: --weeks and --csv
  * @HC_CALL_ASK: --ask, --of, --kind, --pen, --wanted, --who and --chance
+ * @HC_CALL_MEND: --mend
  */
 typedef enum
 {
@@ -32,6 +33,7 @@ typedef enum
   HC_CALL_WEATHER = 1 << 5,
   HC_CALL_WEEKS = 1 << 6,
   HC_CALL_ASK = 1 << 7,
+  HC_CALL_MEND = 1 << 8,
 } HcCallOptions;
 
 /**
@@ -61,6 +63,7 @@ typedef enum
  * @wanted: (nullable): --wanted
  * @who: (nullable): --who
  * @chance: (nullable): --chance
+ * @mend: --mend
  * @book: the book
  * @plan: the plan, on the day and by the rules asked for
  * @flock: its birds on that day
@@ -96,6 +99,7 @@ typedef struct
   char *wanted;
   char *who;
   char *chance;
+  gboolean mend;
 
   HcBook *book;
   HcPlan *plan;

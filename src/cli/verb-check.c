@@ -7,13 +7,45 @@
 #include "cli/verb.h"
 
 #include "cli/json-writer.h"
+#include "mend/mend.h"
+#include "words/remedy-words.h"
 #include "words/words.h"
 
 #include <glib/gi18n.h>
 
 static void
-write_finding (HcJsonWriter *json, const HcCheck *check, const HcFinding *finding, HcUnits units)
+write_remedy (HcJsonWriter *json, const HcCall *call, const HcRemedy *remedy)
 {
+  g_autofree char *label = hc_words_remedy (call->plan, remedy, call->units);
+  g_autofree char *changes = hc_words_remedy_changes (remedy);
+
+  hc_json_open (json, NULL, '{');
+  hc_json_text (json, "code", remedy->code);
+  hc_json_text (json, "label", label);
+  hc_json_text (json, "why", hc_words_remedy_why (remedy));
+  hc_json_text (json, "changes", changes);
+  hc_json_text (json, "leaves", remedy->after == 0 ? "nothing" : "less");
+  hc_json_close (json, '}');
+}
+
+static void
+write_remedies (HcJsonWriter *json, const HcCall *call, HcCheck *check, HcNeedId need,
+                const HcFinding *finding)
+{
+  g_autoptr (GPtrArray) remedies
+      = hc_mend_finding (call->cache, call->book, check, need, finding);
+
+  hc_json_open (json, "remedies", '[');
+  for (guint i = 0; i < remedies->len; i++)
+    write_remedy (json, call, remedies->pdata[i]);
+  hc_json_close (json, ']');
+}
+
+static void
+write_finding (HcJsonWriter *json, const HcCall *call, HcCheck *check, HcNeedId need,
+               const HcFinding *finding)
+{
+  HcUnits units = call->units;
   g_autofree char *sentence = hc_words_finding (check, finding, units);
   g_autofree char *todo = hc_words_finding_todo (check, finding, units);
   g_autofree char *detail = hc_words_finding_detail (finding, units);
@@ -36,6 +68,8 @@ write_finding (HcJsonWriter *json, const HcCheck *check, const HcFinding *findin
   hc_json_text (json, "figure", finding->figure);
   hc_json_text (json, "rules",
                 finding->standard ? hc_standard_get_id (finding->standard) : NULL);
+  if (call->mend)
+    write_remedies (json, call, check, need, finding);
   hc_json_close (json, '}');
 }
 
@@ -50,7 +84,7 @@ write_served (HcJsonWriter *json, const HcCheck *check, HcNeedId need)
 }
 
 static void
-write_need (HcJsonWriter *json, const HcCheck *check, const HcNeed *need, HcUnits units)
+write_need (HcJsonWriter *json, const HcCall *call, HcCheck *check, const HcNeed *need)
 {
   hc_json_open (json, NULL, '{');
   hc_json_text (json, "need", need->word);
@@ -62,13 +96,13 @@ write_need (HcJsonWriter *json, const HcCheck *check, const HcNeed *need, HcUnit
     }
   hc_json_open (json, "findings", '[');
   for (guint i = 0; i < hc_check_get_n_findings (check, need->id); i++)
-    write_finding (json, check, hc_check_get_finding (check, need->id, i), units);
+    write_finding (json, call, check, need->id, hc_check_get_finding (check, need->id, i));
   hc_json_close (json, ']');
   hc_json_close (json, '}');
 }
 
 static void
-write_json (const HcCall *call, const HcCheck *check, GString *out)
+write_json (const HcCall *call, HcCheck *check, GString *out)
 {
   HcJsonWriter json = { out };
   g_autofree char *day = hc_call_format_day (call);
@@ -84,7 +118,7 @@ write_json (const HcCall *call, const HcCheck *check, GString *out)
   hc_json_open (&json, "needs", '[');
   for (int id = 0; id < HC_N_NEEDS; id++)
     if (hc_check_applies (check, (HcNeedId) id))
-      write_need (&json, check, hc_need_get ((HcNeedId) id), call->units);
+      write_need (&json, call, check, hc_need_get ((HcNeedId) id));
   hc_json_close (&json, ']');
   hc_json_close (&json, '}');
 }
@@ -125,18 +159,42 @@ tell_below (GString *out, char *text)
 }
 
 static void
-tell_finding (const HcCheck *check, const HcFinding *finding, HcUnits units, GString *out)
+tell_remedies (const HcCall *call, HcCheck *check, HcNeedId need, const HcFinding *finding,
+               GString *out)
 {
+  g_autoptr (GPtrArray) remedies
+      = hc_mend_finding (call->cache, call->book, check, need, finding);
+
+  for (guint i = 0; i < remedies->len; i++)
+    {
+      g_autofree char *label = hc_words_remedy (call->plan, remedies->pdata[i], call->units);
+      g_autofree char *changes = hc_words_remedy_changes (remedies->pdata[i]);
+
+      g_string_append_printf (out, "    %u. %s. %s%s%s\n", i + 1, label,
+                              hc_words_remedy_why (remedies->pdata[i]), changes ? " " : "",
+                              changes ? changes : "");
+    }
+  if (remedies->len == 0 && finding->level < HC_LEVEL_GOOD)
+    g_string_append_printf (out, "    %s\n", hc_words_no_remedy ());
+}
+
+static void
+tell_finding (const HcCall *call, HcCheck *check, HcNeedId need, const HcFinding *finding,
+              GString *out)
+{
+  HcUnits units = call->units;
   g_autofree char *sentence = hc_words_finding (check, finding, units);
 
   g_string_append_printf (out, "  - %s\n", sentence);
   tell_below (out, hc_words_finding_todo (check, finding, units));
   tell_below (out, hc_words_finding_detail (finding, units));
   tell_below (out, finding->figure ? hc_words_finding_source (finding) : NULL);
+  if (call->mend)
+    tell_remedies (call, check, need, finding, out);
 }
 
 static void
-tell_findings (const HcCheck *check, HcLevel level, const char *heading, HcUnits units,
+tell_findings (const HcCall *call, HcCheck *check, HcLevel level, const char *heading,
                GString *out)
 {
   gboolean headed = FALSE;
@@ -151,12 +209,12 @@ tell_findings (const HcCheck *check, HcLevel level, const char *heading, HcUnits
         if (!headed)
           g_string_append_printf (out, "\n%s\n", heading);
         headed = TRUE;
-        tell_finding (check, finding, units, out);
+        tell_finding (call, check, (HcNeedId) id, finding, out);
       }
 }
 
 static void
-tell_check (const HcCall *call, const HcCheck *check, GString *out)
+tell_check (const HcCall *call, HcCheck *check, GString *out)
 {
   g_autofree char *day = hc_call_format_day (call);
 
@@ -165,9 +223,9 @@ tell_check (const HcCall *call, const HcCheck *check, GString *out)
   for (int id = 0; id < HC_N_NEEDS; id++)
     if (hc_check_applies (check, (HcNeedId) id))
       tell_need (check, hc_need_get ((HcNeedId) id), out);
-  tell_findings (check, HC_LEVEL_SHORT, _("Fix now"), call->units, out);
-  tell_findings (check, HC_LEVEL_TIGHT, _("Worth doing"), call->units, out);
-  tell_findings (check, HC_LEVEL_GOOD, _("Worth knowing"), call->units, out);
+  tell_findings (call, check, HC_LEVEL_SHORT, _("Fix now"), out);
+  tell_findings (call, check, HC_LEVEL_TIGHT, _("Worth doing"), out);
+  tell_findings (call, check, HC_LEVEL_GOOD, _("Worth knowing"), out);
 }
 
 static HcExit
@@ -189,6 +247,6 @@ const HcVerb hc_verb_check = {
   .name = "check",
   .summary = N_("Say what falls short, why, and by which figure"),
   .argument = N_("FILE"),
-  .options = HC_CALL_ON | HC_CALL_CONDITION | HC_CALL_RULES,
+  .options = HC_CALL_ON | HC_CALL_CONDITION | HC_CALL_RULES | HC_CALL_MEND,
   .run = run,
 };

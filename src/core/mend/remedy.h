@@ -4,9 +4,23 @@
  * One way to mend what is wrong: the plan with it mended, and what was done. */
 #pragma once
 
+#include "needs/need.h"
 #include "plan/plan.h"
 
 G_BEGIN_DECLS
+
+/**
+ * HcNeedChange:
+ * @need: which need
+ * @before: how well it was met
+ * @after: how well it is met then
+ */
+typedef struct
+{
+  HcNeedId need;
+  HcLevel before;
+  HcLevel after;
+} HcNeedChange;
 
 /**
  * HcRemedy:
@@ -14,6 +28,7 @@ G_BEGIN_DECLS
  * @ids: (element-type utf8): ids of the parts it is done to
  * @amounts: (element-type double): for each of them how much, where that is asked
  * @plan: the plan with it done
+ * @changes: (element-type HcNeedChange): needs that are met better or worse with it
  * @before: how much was wrong before, counted in faults
  * @after: how much still is
  *
@@ -25,6 +40,7 @@ typedef struct
   GPtrArray *ids;
   GArray *amounts;
   HcPlan *plan;
+  GArray *changes;
   guint before;
   guint after;
 } HcRemedy;

@@ -31,6 +31,96 @@ static const Row rows[] = {
     N_("Damp warm air rises; high up it gets out without a draught on the birds.") },
   { "air.roof", N_("Insulate the roof: %s"), N_("an insulated roof"),
     N_("A warm roof does not sweat, and keeps the birds' own warmth in.") },
+  { "bar.lengthen", N_("Make its bars longer: %s"), NULL,
+    N_("Birds that find a seat sleep off the cold floor.") },
+  { "bar.add", N_("Add a bar: %s"), NULL,
+    N_("Birds that find a seat sleep off the cold floor.") },
+  { "bar.new", N_("Add a roost: %s"), NULL,
+    N_("Birds that find a seat sleep off the cold floor.") },
+  { "bar.lower", N_("Lower its bars: %s"), NULL,
+    N_("There is headroom further down, and the hop is shorter.") },
+  { "bar.widen", N_("Use wider bars: %s"), NULL,
+    N_("On a wide bar the feathers cover the toes.") },
+  { "nests.add", N_("Add boxes to it: %s"), NULL,
+    N_("Hens that wait for a box lay on the floor.") },
+  { "nests.new", N_("Add a row of boxes: %s"), NULL,
+    N_("Hens that wait for a box lay on the floor.") },
+  { "nests.lower", N_("Lower it: %s"), NULL,
+    N_("Hens get up to it, and sleep on the bars above.") },
+  { "nests.line", N_("Line it with bedding: %s"), NULL,
+    N_("Bare boxes break eggs.") },
+  { "trough.lengthen", N_("Make it longer: %s"), NULL,
+    N_("All birds of a flock eat and drink at once.") },
+  { "trough.add", N_("Add another like it: %s"), NULL,
+    N_("All birds of a flock eat and drink at once.") },
+  { "trough.add-other", N_("Add %s"), NULL,
+    N_("All birds of a flock eat and drink at once.") },
+  { "water.heat", N_("Keep it from freezing: %s"), NULL,
+    N_("Birds that cannot drink do not eat either.") },
+  { "floor.bed", N_("Spread bedding: %s"), NULL,
+    N_("Dry bedding takes up droppings and gives birds something to scratch in.") },
+  { "roof.bear-snow", N_("Use wire mesh overhead: %s"), NULL,
+    N_("It does not come down under snow.") },
+  { "heater.swap", N_("Put another heater in its place: %s"), NULL,
+    N_("It is made for a room this cold.") },
+  { "heater.add", N_("Add %s"), NULL,
+    N_("Every chick must find room in the warm.") },
+  { "pop-hole.widen", N_("Make it larger: %s"), NULL,
+    N_("A narrow hole is guarded by one bold bird.") },
+  { "pop-hole.add", N_("Add a pop hole: %s"), NULL,
+    N_("One that is guarded does not shut the others in.") },
+  { "door.widen", N_("Make it wider: %s"), NULL,
+    N_("You come through with a bucket or a barrow.") },
+  { "door.raise", N_("Make it higher: %s"), NULL,
+    N_("You come through upright.") },
+  { "door.add", N_("Add a door: %s"), NULL,
+    N_("What you get to easily is looked at every day.") },
+  { "window.widen", N_("Make it wider: %s"), NULL,
+    N_("Hens lay by daylight.") },
+  { "window.add", N_("Add a window: %s"), NULL,
+    N_("Hens lay by daylight.") },
+  { "vent.open-winter", N_("Open the vents all the way in winter: %s"), NULL,
+    N_("Damp air goes out.") },
+  { "vent.open-summer", N_("Open vents and windows all the way in summer: %s"), NULL,
+    N_("Warm air goes out.") },
+  { "vent.widen", N_("Make it wider: %s"), NULL,
+    N_("Damp and warm air go out.") },
+  { "vent.add", N_("Add a vent under the eaves: %s"), NULL,
+    N_("Damp and warm air rise and go out there.") },
+  { "opening.slide", N_("Move it along its wall: %s"), NULL,
+    N_("There it is out of the way.") },
+  { "guard.shut-at-dusk", N_("Shut it every dusk: %s"), NULL,
+    N_("Most birds are lost through a door that was not shut.") },
+  { "guard.latch", N_("Use a latch that holds: %s"), NULL,
+    N_("Paws and noses open simple latches.") },
+  { "guard.close-gap", N_("Close the gap: %s"), NULL,
+    N_("Small hunters come through gaps a thumb wide.") },
+  { "guard.mesh", N_("Use mesh that holds, screwed on: %s"), NULL,
+    N_("Its holes are too small, and it is not torn.") },
+  { "guard.apron", N_("Lay a dig guard round it: %s"), NULL,
+    N_("What digs gives up where it meets mesh.") },
+  { "guard.mesh-floor", N_("Lay mesh under the floor: %s"), NULL,
+    N_("What digs and gnaws does not come through it.") },
+  { "guard.raise-walls", N_("Make its walls higher: %s"), NULL,
+    N_("They are not jumped, and leave no gap above.") },
+  { "guard.roof", N_("Roof it over with mesh: %s"), NULL,
+    N_("Nothing climbs in or comes from above.") },
+  { "thing.move", N_("Move it: %s"), NULL,
+    N_("There it is of more use, and less in the way.") },
+  { "thing.turn", N_("Turn it: %s"), NULL,
+    N_("There it is of more use, and less in the way.") },
+  { "thing.move-in", N_("Put it in a pen: %s"), NULL,
+    N_("In no pen it is of no use.") },
+  { "thing.hang", N_("Hang it higher or lower: %s"), NULL,
+    N_("At the right height it works.") },
+  { "thing.take-away", N_("Take it away: %s"), NULL,
+    N_("Then it is in nothing's way.") },
+  { "birds.another-pen", N_("Move them to another pen: %s"), NULL,
+    N_("There is room for them.") },
+  { "birds.fewer-males", N_("Keep fewer males: %s"), NULL,
+    N_("Hens are left in peace.") },
+  { "birds.fewer", N_("Keep fewer birds: %s"), NULL,
+    N_("What there is then serves them all.") },
   { "air.all", NULL, NULL, N_("Each helps; together nothing, or the least, is left to mend.") },
 };
 
@@ -58,6 +148,23 @@ say_vent (const HcPlan *plan, const char *id, double open, HcUnits units)
   return g_strdup_printf (_("open %s to %d %%"), vent, percent);
 }
 
+/* What is new has its name in the plan made; a group of birds has its own. */
+static char *
+name_part (const HcPlan *plan, const HcRemedy *remedy, const char *id)
+{
+  HcBatch *batch = hc_parts_find (hc_plan_get (plan)->batches, id);
+  HcLayout *before = hc_plan_get_layout ((HcPlan *) plan);
+  HcLayout *after = remedy->plan != NULL ? hc_plan_get_layout (remedy->plan) : before;
+
+  if (batch != NULL && hc_batch_get (batch)->name != NULL && *hc_batch_get (batch)->name != '\0')
+    return g_strdup (hc_batch_get (batch)->name);
+  if (batch != NULL)
+    return g_strdup (_("a group of birds"));
+  if (hc_layout_get_fitting (after, id, NULL) != NULL || hc_layout_get_opening (after, id) != NULL)
+    return hc_words_part (after, id);
+  return hc_words_part (before, id);
+}
+
 static char *
 say_part (const HcPlan *plan, const HcRemedy *remedy, guint part, HcUnits units)
 {
@@ -68,7 +175,7 @@ say_part (const HcPlan *plan, const HcRemedy *remedy, guint part, HcUnits units)
     return g_strdup (_(row->part));
   if (g_str_equal (remedy->code, "air.vents"))
     return say_vent (plan, id, hc_remedy_get_amount (remedy, part), units);
-  return hc_words_part (hc_plan_get_layout ((HcPlan *) plan), id);
+  return name_part (plan, remedy, id);
 }
 
 /* Four round drinkers are told once. */
@@ -117,6 +224,16 @@ with_capital (const char *text)
   return g_strconcat (first, g_utf8_next_char (text), NULL);
 }
 
+static char *
+say_fewer (const HcRemedy *remedy, const char *group)
+{
+  int fewer = (int) hc_remedy_get_amount (remedy, 0);
+
+  /* Translators: %d is how many birds fewer, %s the name of their group. */
+  return g_strdup_printf (
+      ngettext ("Keep %d bird fewer: %s", "Keep %d birds fewer: %s", (gulong) fewer), fewer, group);
+}
+
 /**
  * hc_words_remedy: (skip)
  * @plan: the plan it is for, before it is done
@@ -133,6 +250,8 @@ hc_words_remedy (const HcPlan *plan, const HcRemedy *remedy, HcUnits units)
   g_autofree char *parts = list_parts (plan, remedy, units);
 
   g_return_val_if_fail (row != NULL, NULL);
+  if (g_str_equal (remedy->code, "birds.fewer"))
+    return say_fewer (remedy, parts);
   if (row->label != NULL)
     return g_strdup_printf (_(row->label), parts);
   if (g_str_equal (remedy->code, "air.all"))
@@ -172,4 +291,58 @@ hc_words_remedy_gain (const HcRemedy *remedy)
   return g_strdup_printf (ngettext ("%u of %u things is left to mend then.",
                                     "%u of %u things are left to mend then.", remedy->after),
                           remedy->after, remedy->before);
+}
+
+static char *
+list_changes (const HcRemedy *remedy, gboolean better)
+{
+  g_autoptr (GStrvBuilder) said = g_strv_builder_new ();
+  g_auto (GStrv) changes = NULL;
+
+  for (guint i = 0; i < remedy->changes->len; i++)
+    {
+      const HcNeedChange *change = &g_array_index (remedy->changes, HcNeedChange, i);
+      g_autofree char *one = NULL;
+
+      if ((change->after > change->before) != better)
+        continue;
+      /* Translators: a need and how well it is then met: "Nest boxes: good" */
+      one = g_strdup_printf (_("%s: %s"), hc_words_need_title (change->need),
+                             hc_words_need_level (change->need, change->after));
+      g_strv_builder_add (said, one);
+    }
+  changes = g_strv_builder_end (said);
+  return g_strjoinv (_("; "), changes);
+}
+
+/**
+ * hc_words_remedy_changes: (skip)
+ * @remedy: a remedy of a finding
+ *
+ * Returns: (transfer full) (nullable): the needs it makes better, and those it makes
+ *   worse; %NULL where it changes the level of none
+ */
+char *
+hc_words_remedy_changes (const HcRemedy *remedy)
+{
+  g_autofree char *better = list_changes (remedy, TRUE);
+  g_autofree char *worse = list_changes (remedy, FALSE);
+
+  if (*worse == '\0')
+    return *better != '\0' ? g_strdup_printf (_("Better: %s."), better) : NULL;
+  if (*better == '\0')
+    return g_strdup_printf (_("Worse: %s."), worse);
+  return g_strdup_printf (_("Worse: %s. Better: %s."), worse, better);
+}
+
+/**
+ * hc_words_no_remedy: (skip)
+ *
+ * Returns: (transfer none): what is said where nothing that was tried mends it
+ */
+const char *
+hc_words_no_remedy (void)
+{
+  return _("Nothing that was tried fits here without making another thing worse: it takes a "
+           "change of the house, or of the flock.");
 }

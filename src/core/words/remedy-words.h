@@ -13,5 +13,7 @@ char *hc_words_remedy (const HcPlan *plan, const HcRemedy *remedy, HcUnits units
     G_GNUC_WARN_UNUSED_RESULT;
 const char *hc_words_remedy_why (const HcRemedy *remedy);
 char *hc_words_remedy_gain (const HcRemedy *remedy) G_GNUC_WARN_UNUSED_RESULT;
+const char *hc_words_no_remedy (void);
+char *hc_words_remedy_changes (const HcRemedy *remedy) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS
