@@ -6,6 +6,7 @@
 
 #include "mend/mending.h"
 
+#include "book/figure-names.h"
 #include "book/make-fitting.h"
 
 /* Lamps last: they are the least safe choice. */
@@ -22,6 +23,19 @@ is_heater (const HcFitting *fitting)
   return FALSE;
 }
 
+/* As far above what burns as the rules ask. */
+static void
+hang_up (const HcMending *self, const HcFitting *heater, HcFittingValues *lamp)
+{
+  HcPen *pen = NULL;
+
+  hc_layout_get_fitting (self->layout, hc_fitting_get_id (heater), &pen);
+  lamp->base_mm
+      = MAX (lamp->base_mm,
+             hc_mending_get_figure (self, HC_FIGURE_WARMTH_LAMP_CLEARANCE, lamp->base_mm)
+                 + (pen != NULL ? hc_pen_get (pen)->bedding_mm : 0));
+}
+
 static void
 try_in_place (HcMending *self, const HcFitting *heater, const HcFittingType *type,
               const HcDevice *device)
@@ -29,8 +43,11 @@ try_in_place (HcMending *self, const HcFitting *heater, const HcFittingType *typ
   const HcFittingValues *now = hc_fitting_get (heater);
   g_autoptr (HcFitting) made
       = hc_fitting_type_make (type, device, "heater", hc_point (now->x_mm, now->y_mm));
+  HcFittingValues values = *hc_fitting_get (made);
 
-  hc_mending_try_fitting (self, heater, hc_fitting_get (made), 0);
+  if (values.kind == HC_FITTING_HEAT_LAMP)
+    hang_up (self, heater, &values);
+  hc_mending_try_fitting (self, heater, &values, 0);
 }
 
 static void
@@ -51,9 +68,14 @@ swap (HcMending *self)
 
   if (heater == NULL || !is_heater (heater))
     return;
-  for (guint i = 0; self->best == NULL && i < G_N_ELEMENTS (heaters); i++)
-    try_type (self, heater, hc_book_get_fitting_type (self->book, heaters[i], NULL),
-              try_in_place);
+  for (guint i = 0; i < G_N_ELEMENTS (heaters); i++)
+    {
+      try_type (self, heater, hc_book_get_fitting_type (self->book, heaters[i], NULL),
+                try_in_place);
+      if (hc_mending_is_mended (self))
+        return;
+      self->tries = 0;
+    }
 }
 
 static void

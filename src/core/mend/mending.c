@@ -90,7 +90,7 @@ hc_mending_try (HcMending *self, HcPlan *plan, const char *part, double amount)
     return FALSE;
   keep (self, made, after, part, amount);
   self->best_score = score;
-  return self->best->after == 0;
+  return hc_mending_is_mended (self);
 }
 
 gboolean
@@ -102,11 +102,18 @@ hc_mending_try_fitting (HcMending *self, const HcFitting *fitting,
   return hc_mending_try (self, hc_plan_set_fitting (self->plan, id, values, NULL), id, amount);
 }
 
+/* Whether the recipe has mended it whole. */
+gboolean
+hc_mending_is_mended (const HcMending *self)
+{
+  return self->best != NULL && self->best->after == 0;
+}
+
 /* Whether the recipe has mended it, or tried often enough. */
 gboolean
 hc_mending_is_done (const HcMending *self)
 {
-  return self->tries >= MOST_TRIES || (self->best != NULL && self->best->after == 0);
+  return self->tries >= MOST_TRIES || hc_mending_is_mended (self);
 }
 
 static void

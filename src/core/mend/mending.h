@@ -49,6 +49,7 @@ const char *const *hc_mending_list_remedies (HcNeedId need);
 gboolean hc_mending_try (HcMending *self, HcPlan *plan, const char *part, double amount);
 gboolean hc_mending_try_fitting (HcMending *self, const HcFitting *fitting,
                                  const HcFittingValues *values, double amount);
+gboolean hc_mending_is_mended (const HcMending *self);
 gboolean hc_mending_is_done (const HcMending *self);
 
 GPtrArray *hc_mending_list_pens (const HcMending *self) G_GNUC_WARN_UNUSED_RESULT;
