@@ -98,6 +98,50 @@ test_walls_that_are_cut_leave_the_inside_free (Fixture *fixture, gconstpointer d
   g_assert_cmpuint (n_cut, >=, 2);
 }
 
+/* Painting from far to near would hide it all the same: what is not shown can
+ * neither be pointed at. */
+static void
+test_what_a_solid_wall_hides_is_not_shown (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (HcSideScene) scene = NULL;
+  HcSideCut cut;
+  guint n_hidden = 0;
+
+  g_assert_true (hc_side_cut_find (fixture->house, NULL, &cut));
+  scene = hc_side_scene_new (fixture->house, NULL, &cut);
+  for (guint i = 0; i < scene->items->len; i++)
+    {
+      const HcSectionItem *item = hc_side_scene_get_item (scene, i);
+      HcPoint middle = hc_box_centre (hc_side_item_get_box (item));
+
+      if (item->kind != HC_SECTION_FITTING && item->kind != HC_SECTION_BAR)
+        continue;
+      if (item->cut)
+        g_assert_true (hc_side_scene_shows (scene, i));
+      if (hc_side_scene_shows (scene, i))
+        continue;
+      n_hidden++;
+      g_assert_true (
+          hc_side_scene_hides (scene, hc_point (middle.x_mm, -middle.y_mm), item->depth_mm));
+    }
+  g_assert_false (hc_side_scene_hides (scene, hc_point (100, 100), 0));
+  g_test_message ("%u hidden", n_hidden);
+}
+
+static void
+test_the_cut_moves_as_far_as_it_is_told (Fixture *fixture, gconstpointer data)
+{
+  HcSideCut cut;
+  double before_mm, after_mm;
+
+  g_assert_true (hc_side_cut_find (fixture->house, NULL, &cut));
+  g_assert_true (hc_side_cut_measure (fixture->house, NULL, &cut, &before_mm));
+  hc_side_cut_move (&cut, 300);
+  g_assert_true (hc_side_cut_measure (fixture->house, NULL, &cut, &after_mm));
+  g_assert_cmpfloat (before_mm, >, 0);
+  g_assert_cmpfloat_with_epsilon (after_mm, before_mm - 300, 0.01);
+}
+
 static gboolean
 is_height_of_a_bar (const HcHouse *house, double height_mm)
 {
@@ -198,6 +242,8 @@ main (int argc, char **argv)
     { "/side-drawing/wall", test_it_looks_at_the_wall_that_was_named },
     { "/side-drawing/no-wall", test_a_wall_that_is_not_there_is_not_found },
     { "/side-drawing/inside", test_walls_that_are_cut_leave_the_inside_free },
+    { "/side-drawing/hidden", test_what_a_solid_wall_hides_is_not_shown },
+    { "/side-drawing/moved", test_the_cut_moves_as_far_as_it_is_told },
     { "/side-drawing/bars", test_at_night_birds_sit_as_high_as_their_bars },
     { "/side-drawing/palettes", test_every_palette_has_its_own_picture },
   };

@@ -14,6 +14,7 @@ typedef struct
   double width_mm, depth_mm, height_mm, ridge_mm;
   int roof_shape;
   double roof_turn_deg;
+  double wall_height_mm;
   double turn_deg;
   HcPoint move;
   gboolean mirrored;
@@ -173,6 +174,7 @@ sample_make_layout (const Sample *sample)
       hc_wall_values_init (&wall);
       wall.from = (char *) corner_ids[i];
       wall.to = (char *) corner_ids[i + 1];
+      wall.height_mm = sample->wall_height_mm;
       g_ptr_array_add (walls, hc_wall_new (wall_ids[i], &wall));
     }
   for (guint i = 0; i < sample->fittings->len; i++)

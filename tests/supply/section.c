@@ -65,6 +65,33 @@ test_a_cut_across_the_ridge (void)
   sample_clear (&sample);
 }
 
+/* The gable wall of 4 × 3 m, whose ends are under the eaves, seen from inside. */
+static double
+top_of_gable_mm (double wall_height_mm)
+{
+  Sample sample;
+  g_autoptr (GArray) items = NULL;
+  double top_mm = 0;
+
+  sample_init (&sample, 4000, 3000);
+  sample.height_mm = 2000;
+  sample.ridge_mm = 3000;
+  sample.wall_height_mm = wall_height_mm;
+  items = look (&sample, hc_point (1000, 3500), hc_point (1000, -500));
+  for (guint i = 0; i < find (items, HC_SECTION_WALL, "w1", 0)->outline->len; i++)
+    top_mm = MAX (top_mm, point_of (find (items, HC_SECTION_WALL, "w1", 0), i).y_mm);
+  sample_clear (&sample);
+  return top_mm;
+}
+
+static void
+test_a_wall_as_high_as_the_eaves_bears_the_roof (void)
+{
+  g_assert_cmpfloat_with_epsilon (top_of_gable_mm (0), 3000, 0.01);
+  g_assert_cmpfloat_with_epsilon (top_of_gable_mm (2000), 3000, 0.01);
+  g_assert_cmpfloat_with_epsilon (top_of_gable_mm (1500), 1500, 0.01);
+}
+
 static void
 test_bars_and_things_at_their_heights (void)
 {
@@ -123,6 +150,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/section/across-the-ridge", test_a_cut_across_the_ridge);
+  g_test_add_func ("/section/gable", test_a_wall_as_high_as_the_eaves_bears_the_roof);
   g_test_add_func ("/section/heights", test_bars_and_things_at_their_heights);
   g_test_add_func ("/section/order",
                    test_what_is_behind_is_not_seen_and_the_farthest_comes_first);

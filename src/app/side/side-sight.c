@@ -216,6 +216,9 @@ hc_side_show_parts (HcSide *self, const char *const *ids)
       hc_side_look_at (self, wall);
       bring_before (self, at);
     }
-  hc_canvas_show_parts (canvas, ids);
+  if (hc_canvas_get_item (canvas, ids[0]) != NULL)
+    hc_canvas_show_parts (canvas, ids);
+  else
+    hc_document_select (hc_panel_get_document (HC_PANEL (self)), ids);
   return TRUE;
 }
