@@ -20,6 +20,7 @@ G_BEGIN_DECLS
  * @HC_CALL_DRAWING: --to, --view, --wall, --scale and --paper
  * @HC_CALL_WEATHER: --outside, --humidity, --wind and --chart
  * @HC_CALL_WEEKS: --weeks and --csv
+ * @HC_CALL_CALENDAR: --to and --weeks
  * @HC_CALL_ASK: --ask, --of, --kind, --pen, --wanted, --who and --chance
  * @HC_CALL_MEND: --mend
  */
@@ -34,6 +35,7 @@ typedef enum
   HC_CALL_WEEKS = 1 << 6,
   HC_CALL_ASK = 1 << 7,
   HC_CALL_MEND = 1 << 8,
+  HC_CALL_CALENDAR = 1 << 9,
 } HcCallOptions;
 
 /**

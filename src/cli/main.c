@@ -16,7 +16,7 @@
 
 static const HcVerb *const verbs[]
     = { &hc_verb_check, &hc_verb_capacity, &hc_verb_draw, &hc_verb_rules, &hc_verb_describe,
-        &hc_verb_night, &hc_verb_year };
+        &hc_verb_night, &hc_verb_year, &hc_verb_forecast, &hc_verb_calendar };
 
 static char *
 tell_usage (void)

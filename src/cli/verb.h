@@ -45,5 +45,7 @@ extern const HcVerb hc_verb_rules;
 extern const HcVerb hc_verb_describe;
 extern const HcVerb hc_verb_night;
 extern const HcVerb hc_verb_year;
+extern const HcVerb hc_verb_forecast;
+extern const HcVerb hc_verb_calendar;
 
 G_END_DECLS

@@ -7,6 +7,7 @@
 #include "book/air-reader.h"
 #include "book/bird-reader.h"
 #include "book/book-private.h"
+#include "book/care-reader.h"
 #include "book/fitting-reader.h"
 #include "book/house-measure-reader.h"
 #include "book/life-reader.h"
@@ -42,6 +43,9 @@ static const DataList data_lists[] = {
   LIST ("birds/breeds.json", breeds, HcBreed, hc_breed_read),
   LIST ("birds/lives.json", lives, HcLife, hc_life_read),
   LIST ("materials/compost.json", composts, HcCompost, hc_compost_read),
+  LIST ("birds/eggs.json", egg_classes, HcEggClass, hc_egg_class_read),
+  LIST ("birds/feeds.json", feeds, HcFeed, hc_feed_read),
+  LIST ("birds/care.json", cares, HcCare, hc_care_read),
   LIST ("birds/heat.json", heat_laws, HcHeatLaw, hc_heat_law_read),
   LIST ("birds/air.json", air_figures, HcAirFigure, hc_air_figure_read),
   LIST ("fittings/fittings.json", fitting_types, HcFittingType, hc_fitting_type_read),

@@ -33,6 +33,9 @@ struct _HcBook
   HcTable breeds;
   HcTable lives;
   HcTable composts;
+  HcTable egg_classes;
+  HcTable feeds;
+  HcTable cares;
   HcTable heat_laws;
   HcTable air_figures;
   HcTable fitting_types;

@@ -6,6 +6,7 @@
 
 #include "book/air-figure.h"
 #include "book/breed.h"
+#include "book/care.h"
 #include "book/fitting-type.h"
 #include "book/heat-law.h"
 #include "book/house-measure.h"
@@ -148,6 +149,84 @@ const HcCompost *hc_book_get_compost_at (const HcBook *self, guint index);
  * Returns: (nullable) (transfer none): the thing that goes on a compost heap of that id
  */
 const HcCompost *hc_book_get_compost (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_egg_classes:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_egg_classes (const HcBook *self);
+
+/**
+ * hc_book_get_egg_class_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the size of egg at that place in the data
+ */
+const HcEggClass *hc_book_get_egg_class_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_egg_class:
+ * @self: a book
+ * @id: (nullable): the id of a size of egg
+ *
+ * Returns: (nullable) (transfer none): the size of egg of that id
+ */
+const HcEggClass *hc_book_get_egg_class (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_feeds:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_feeds (const HcBook *self);
+
+/**
+ * hc_book_get_feed_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the feed at that place in the data
+ */
+const HcFeed *hc_book_get_feed_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_feed:
+ * @self: a book
+ * @id: (nullable): the id of a feed
+ *
+ * Returns: (nullable) (transfer none): the feed of that id
+ */
+const HcFeed *hc_book_get_feed (const HcBook *self, const char *id);
+
+/**
+ * hc_book_get_n_cares:
+ * @self: a book
+ *
+ * Returns: how many there are
+ */
+guint hc_book_get_n_cares (const HcBook *self);
+
+/**
+ * hc_book_get_care_at:
+ * @self: a book
+ * @index: which, from 0
+ *
+ * Returns: (transfer none): the figure of care at that place in the data
+ */
+const HcCare *hc_book_get_care_at (const HcBook *self, guint index);
+
+/**
+ * hc_book_get_care:
+ * @self: a book
+ * @id: (nullable): the id of a figure of care
+ *
+ * Returns: (nullable) (transfer none): the figure of care of that id
+ */
+const HcCare *hc_book_get_care (const HcBook *self, const char *id);
 
 /**
  * hc_book_get_n_standards:

@@ -29,6 +29,8 @@ const char *const hc_fitting_group_words[]
     = { "sleep",        "lay",       "eat-and-drink", "keep-warm", "breathe",
         "come-and-go", "stay-safe", NULL };
 
+const char *const hc_units_words[] = { "metric", "feet", NULL };
+
 gboolean
 hc_words_find (const char *const *words, const char *word, int *index)
 {

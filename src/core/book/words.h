@@ -21,6 +21,7 @@ extern const char *const hc_purpose_words[];
 extern const char *const hc_hardiness_words[];
 extern const char *const hc_temper_words[];
 extern const char *const hc_fitting_group_words[];
+extern const char *const hc_units_words[];
 
 gboolean hc_words_find (const char *const *words, const char *word, int *index);
 
