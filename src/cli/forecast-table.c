@@ -8,6 +8,7 @@
 
 #include "base/day.h"
 #include "cli/csv-writer.h"
+#include "season/hatch-learnt.h"
 #include "words/year-words.h"
 
 #include <glib/gi18n.h>
@@ -143,6 +144,24 @@ tell_learnt (const HcForecast *forecast, GString *out)
 }
 
 static void
+tell_hatches (const HcCall *call, GString *out)
+{
+  for (guint i = 0; i < hc_book_get_n_kinds (call->book); i++)
+    {
+      const HcKind *kind = hc_book_get_kind_at (call->book, i);
+      HcHatchLearnt learnt;
+
+      hc_hatch_learn_kind (call->plan, call->book, kind, &learnt);
+      if (learnt.eggs > 0)
+        g_string_append_printf (
+            /* Translators: kind of bird, eggs, percentages. */
+            out, _("  %s: the hatch of %d eggs counted; the book expects %.0f of 100 to hatch, "
+                   "your count makes it %.0f\n"),
+            hc_kind_get_name (kind, 2), learnt.eggs, learnt.book * 100, learnt.learnt * 100);
+    }
+}
+
+static void
 tell_section (GString *out, const char *heading, GString *text)
 {
   if (text->len > 0)
@@ -168,6 +187,7 @@ hc_forecast_tell (const HcCall *call, const HcForecast *forecast, GString *out)
   tell_sorts (forecast, text);
   tell_section (out, _("Eggs"), text);
   tell_learnt (forecast, text);
+  tell_hatches (call, text);
   tell_section (out, _("What your own count says"), text);
   tell_feeds (call, forecast, text);
   tell_section (out, _("Feed"), text);

@@ -18,6 +18,13 @@
 static const char *const asks[] = { "hatch", "gone", "winter", "warmth", "eggs" };
 static const char *const whom[] = { "all", "females", "males" };
 
+static void
+tell (GString *out, const char *sentence)
+{
+  if (sentence != NULL)
+    g_string_append_printf (out, "%s\n", sentence);
+}
+
 static gboolean
 find_word (const char *const *words, guint n, const char *word, guint *index)
 {
@@ -118,6 +125,9 @@ write_json (const HcYearAnswer *answer, const char *sentence, const char *limit,
   hc_json_text (&json, "limited_by", by_need ? hc_need_get (answer->shortfall.need)->word : NULL);
   write_day (&json, "limited_on", by_need ? answer->shortfall.day : 0);
   hc_json_count (&json, "short", answer->shortfall.birds);
+  hc_json_number (&json, "eggs_in_hand", answer->in_hand.eggs);
+  hc_json_count (&json, "incubator_places", answer->in_hand.places);
+  hc_json_count (&json, "incubator_taken", answer->in_hand.taken);
   hc_json_text (&json, "sentence", sentence);
   hc_json_text (&json, "limit", limit);
   hc_json_close (&json, '}');
@@ -130,16 +140,21 @@ hc_year_ask (const HcCall *call, HcTallier *tallier, GString *out, GError **erro
   HcYearAnswer answer;
   g_autofree char *sentence = NULL;
   g_autofree char *limit = NULL;
+  g_autofree char *in_hand = NULL;
 
   if (!take_question (call, &question, error)
       || !hc_year_question_answer (&question, tallier, call->plan, &answer, error))
     return FALSE;
   sentence = hc_words_year_answer (&answer);
   limit = hc_words_year_limit (&answer);
+  in_hand = hc_words_year_in_hand (&answer);
   if (call->json)
-    write_json (&answer, sentence, limit, out);
-  else
-    g_string_append_printf (out, "%s\n%s%s", sentence, limit != NULL ? limit : "",
-                            limit != NULL ? "\n" : "");
+    {
+      write_json (&answer, sentence, limit, out);
+      return TRUE;
+    }
+  tell (out, sentence);
+  tell (out, limit);
+  tell (out, in_hand);
   return TRUE;
 }

@@ -113,6 +113,36 @@ a_question_is_answered_with_its_limit (void)
 }
 
 static void
+eggs_in_hand_are_told_with_eggs_to_set (void)
+{
+  g_autofree char *plan = demo_path ();
+  g_auto (TestRun) run = test_run (NULL, "year", plan, "--ask", "eggs", "--kind", "heavy_breed",
+                                   "--wanted", "8", "--who", "females", NULL);
+
+  g_assert_cmpint (run.status, ==, 0);
+  g_assert_nonnull (strstr (run.out, "at least 8 females"));
+  g_assert_nonnull (strstr (run.out, "of 9 females with males enough"));
+}
+
+static void
+the_forecast_comes_as_table_and_for_programs (void)
+{
+  g_autofree char *plan = demo_path ();
+  g_auto (TestRun) told = test_run (NULL, "forecast", plan, "--weeks", "4", NULL);
+  g_auto (TestRun) json = test_run (NULL, "forecast", plan, "--weeks", "4", "--json", NULL);
+  g_auto (TestRun) csv = test_run (NULL, "forecast", plan, "--weeks", "4", "--csv", NULL);
+  g_autoptr (JsonNode) node = test_run_parse (&json);
+  JsonArray *weeks = json_object_get_array_member (json_node_get_object (node), "weeks");
+  g_auto (GStrv) rows = g_strsplit (csv.out, "\r\n", -1);
+
+  g_assert_cmpint (told.status, ==, 0);
+  g_assert_nonnull (strstr (told.out, "layer feed"));
+  g_assert_cmpuint (json_array_get_length (weeks), ==, 4);
+  g_assert_cmpuint (g_strv_length (rows), ==, 6);
+  g_assert_true (g_str_has_prefix (rows[1], "2026-04-12,40,"));
+}
+
+static void
 what_a_question_lacks_is_said (void)
 {
   static const struct
@@ -148,6 +178,8 @@ main (int argc, char **argv)
   g_test_add_func ("/year/csv", every_row_of_the_table_is_as_long);
   g_test_add_func ("/year/weeks", weeks_that_cannot_be_are_refused);
   g_test_add_func ("/year/question", a_question_is_answered_with_its_limit);
+  g_test_add_func ("/year/eggs-in-hand", eggs_in_hand_are_told_with_eggs_to_set);
+  g_test_add_func ("/year/forecast", the_forecast_comes_as_table_and_for_programs);
   g_test_add_func ("/year/question-that-lacks", what_a_question_lacks_is_said);
   return g_test_run ();
 }

@@ -7,6 +7,7 @@
 #include "../sample/season-sample.h"
 #include "season/forecast/forecast.h"
 #include "season/forecast/egg-sizes.h"
+#include "season/hatch-learnt.h"
 #include "season/in-hand.h"
 
 /* Hens of a year and a bit, at full lay. */
@@ -103,6 +104,28 @@ a_poor_count_lowers_what_is_expected (SeasonSample *sample, gconstpointer data)
   g_assert_cmpfloat (learnt->learnt, >, 120.0 / 720);
   g_assert_cmpfloat (other.eggs, <, one.eggs);
   g_assert_cmpfloat (learnt->spread, <, hc_forecast_get_learnt (before, 0)->spread);
+}
+
+static void
+a_poor_hatch_lowers_what_is_expected (SeasonSample *sample, gconstpointer data)
+{
+  const HcKind *kind = hc_book_get_kind (sample->book, "light_layer");
+  g_autoptr (HcPlan) plan = NULL;
+  g_autoptr (HcPlan) counted = NULL;
+  HcHatchLearnt before, after;
+
+  season_sample_add_clutch (sample, "e", "light_layer", SAMPLE_DAY - 40, 40);
+  plan = season_sample_plan (sample);
+  hc_hatch_learn_kind (plan, sample->book, kind, &before);
+  g_assert_cmpint (before.eggs, ==, 0);
+  assert_about (before.learnt, before.book);
+  season_sample_add_result (sample, "e", SAMPLE_DAY - 19, HC_RESULT_HATCHED, 10);
+  counted = season_sample_plan (sample);
+  hc_hatch_learn_kind (counted, sample->book, kind, &after);
+  g_assert_cmpint (after.eggs, ==, 40);
+  assert_about (after.book, before.book);
+  g_assert_cmpfloat (after.learnt, <, before.book);
+  g_assert_cmpfloat (after.learnt, >, 0.25);
 }
 
 static void
@@ -253,6 +276,7 @@ main (int argc, char **argv)
   add ("sums", sorts_and_feeds_come_to_the_whole);
   add ("twice", twice_the_hens_lay_twice_the_eggs);
   add ("counted", a_poor_count_lowers_what_is_expected);
+  add ("hatched", a_poor_hatch_lowers_what_is_expected);
   add ("dark", hens_lay_less_in_the_dark);
   add ("freezer", what_is_slaughtered_fills_the_freezer);
   add ("money", money_is_at_the_keepers_prices);

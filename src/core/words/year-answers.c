@@ -162,3 +162,51 @@ hc_words_year_limit (const HcYearAnswer *answer)
                 "%s: with one more, %d birds go short on %s.", (gulong) shortfall->birds),
       hc_words_need_title (shortfall->need), (int) shortfall->birds, day);
 }
+
+static void
+tell_places (const HcInHand *in_hand, GString *text)
+{
+  int left = in_hand->places - in_hand->taken;
+
+  if (in_hand->places == 0)
+    return;
+  g_string_append_c (text, ' ');
+  g_string_append_printf (
+      /* Translators: places in incubators. */
+      text, ngettext ("%d place in the incubators is free.", "%d places in the incubators are free.",
+                      (gulong) MAX (left, 0)),
+      MAX (left, 0));
+}
+
+/**
+ * hc_words_year_in_hand: (skip)
+ * @answer: an answer
+ *
+ * Returns: (transfer full) (nullable): how many eggs to set the flock itself
+ *   gives by then, and how many places are free, where eggs are asked about
+ */
+char *
+hc_words_year_in_hand (const HcYearAnswer *answer)
+{
+  const HcInHand *in_hand = &answer->in_hand;
+  g_autofree char *day = NULL;
+  GString *text;
+
+  if (answer->question.ask != HC_ASK_EGGS)
+    return NULL;
+  day = hc_words_day (answer->day);
+  text = g_string_new (NULL);
+  if (in_hand->covered == 0)
+    g_string_append (text, _("The flock gives no fertile eggs of that kind by then."));
+  else
+    g_string_append_printf (
+        /* Translators: eggs, a day, females. */
+        text, ngettext ("By %2$s the flock gives about %1$d egg to set, of %3$d females with "
+                        "males enough.",
+                        "By %2$s the flock gives about %1$d eggs to set, of %3$d females with "
+                        "males enough.",
+                        (gulong) in_hand->eggs),
+        (int) in_hand->eggs, day, in_hand->covered);
+  tell_places (in_hand, text);
+  return g_string_free (text, FALSE);
+}

@@ -15,6 +15,7 @@ char *hc_words_event (const HcYear *year, const HcEvent *event) G_GNUC_WARN_UNUS
 char *hc_words_tallied (HcNeedId need, const HcTallied *tallied) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_words_worst_day (const HcYear *year) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_words_year_answer (const HcYearAnswer *answer) G_GNUC_WARN_UNUSED_RESULT;
+char *hc_words_year_in_hand (const HcYearAnswer *answer) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_words_year_limit (const HcYearAnswer *answer) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -23,6 +23,8 @@ hc_ask_eggs (HcAsked *asked, GError **error)
   HcYearAnswer *answer = asked->answer;
   HcBook *book = hc_tallier_get_book (asked->tallier);
   HcClutch *clutch = hc_parts_find (hc_plan_get (asked->plan)->clutches, question->of);
+  g_autoptr (HcTimeline) timeline = hc_timeline_of (asked->plan, book);
+  guint32 set_on = clutch != NULL ? hc_clutch_get (clutch)->set_on : 0;
   HcHatchShares shares;
 
   answer->kind = clutch != NULL ? hc_clutch_get_kind_of (clutch, book) : question->kind;
@@ -37,6 +39,8 @@ hc_ask_eggs (HcAsked *asked, GError **error)
   answer->number = hc_hatch_find_eggs (&shares, question->wanted, question->who,
                                        question->chance);
   answer->limited = answer->number > 0;
+  answer->day = set_on != 0 ? set_on : question->from;
+  hc_in_hand_count (timeline, answer->kind, answer->day, &answer->in_hand);
   if (!answer->limited)
     return TRUE;
   answer->chance = get_chance (&shares, question, answer->number);

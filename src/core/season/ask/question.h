@@ -5,6 +5,7 @@
 #pragma once
 
 #include "flock/hatch.h"
+#include "season/in-hand.h"
 #include "season/shortfall.h"
 
 G_BEGIN_DECLS
@@ -63,6 +64,7 @@ typedef struct
  * @shortfall: who goes short with one more, or a day later
  * @chance: the chance with @number
  * @chance_before: the chance with one fewer
+ * @in_hand: eggs the flock gives by the first day, and room in the incubators
  */
 typedef struct
 {
@@ -76,6 +78,7 @@ typedef struct
   HcShortfall shortfall;
   double chance;
   double chance_before;
+  HcInHand in_hand;
 } HcYearAnswer;
 
 #define HC_ASK_MOST 4000
