@@ -27,6 +27,26 @@ is_solid_face (const HcSideScene *self, const HcSectionItem *item)
   return hc_wall_get (wall)->kind == HC_WALL_SOLID;
 }
 
+/* A solid wall that is looked at. */
+typedef struct
+{
+  HcBox box;
+  double depth_mm;
+} Face;
+
+static void
+find_faces (HcSideScene *self)
+{
+  for (guint i = 0; i < self->items->len; i++)
+    {
+      const HcSectionItem *item = hc_side_scene_get_item (self, i);
+      Face face = { hc_side_item_get_box (item), item->depth_mm };
+
+      if (is_solid_face (self, item))
+        g_array_append_val (self->faces, face);
+    }
+}
+
 static gboolean
 covers (HcBox wall, HcBox box)
 {
@@ -39,12 +59,11 @@ covers (HcBox wall, HcBox box)
 static gboolean
 is_behind_wall (const HcSideScene *self, HcBox box, double depth_mm)
 {
-  for (guint i = 0; i < self->items->len; i++)
+  for (guint i = 0; i < self->faces->len; i++)
     {
-      const HcSectionItem *wall = hc_side_scene_get_item (self, i);
+      const Face *face = &g_array_index (self->faces, Face, i);
 
-      if (wall->depth_mm < depth_mm - IN_FACE_MM && is_solid_face (self, wall)
-          && covers (hc_side_item_get_box (wall), box))
+      if (face->depth_mm < depth_mm - IN_FACE_MM && covers (face->box, box))
         return TRUE;
     }
   return FALSE;
@@ -92,6 +111,8 @@ hc_side_scene_new (HcHouse *house, const HcBook *book, const HcSideCut *cut)
   self->book = book;
   self->cut = *cut;
   self->items = hc_side_cut_look (cut, house);
+  self->faces = g_array_new (FALSE, FALSE, sizeof (Face));
+  find_faces (self);
   self->hidden = g_array_sized_new (FALSE, FALSE, sizeof (gboolean), self->items->len);
   for (guint i = 0; i < self->items->len; i++)
     {
@@ -107,6 +128,7 @@ hc_side_scene_free (HcSideScene *self)
 {
   g_array_unref (self->items);
   g_array_unref (self->hidden);
+  g_array_unref (self->faces);
   hc_house_unref (self->house);
   g_free (self);
 }

@@ -18,6 +18,7 @@ G_BEGIN_DECLS
  * @cut: where it is cut
  * @items: (element-type HcSectionItem): what there is beyond, farthest first
  * @hidden: (element-type gboolean): whether a wall hides it
+ * @faces: the solid walls that are looked at, which hide what is beyond them
  */
 typedef struct
 {
@@ -26,6 +27,7 @@ typedef struct
   HcSideCut cut;
   GArray *items;
   GArray *hidden;
+  GArray *faces;
 } HcSideScene;
 
 HcSideScene *hc_side_scene_new (HcHouse *house, const HcBook *book,

@@ -89,6 +89,7 @@ part_of (HcLayout *layout, const Seen *seen)
              : (gpointer) hc_layout_get_fitting (layout, seen->id, NULL);
 }
 
+/* The room over a thing that stays as it is, is told again after the drag. */
 static void
 follow_item (HcSide *self, GHashTable *ids, HcItemKind kind, gpointer part, HcBox box,
              guint storey)
@@ -96,11 +97,13 @@ follow_item (HcSide *self, GHashTable *ids, HcItemKind kind, gpointer part, HcBo
   HcCanvas *canvas = &self->canvas;
   HcCanvasItem *item = hc_canvas_item_for (canvas, kind, part, hc_side_draw_thing, storey);
   HcItemFrame frame = frame_of (box);
+  gboolean is_other;
 
   g_hash_table_add (ids, (gpointer) hc_canvas_item_get_id (item));
-  hc_canvas_item_set_part (item, part);
+  is_other = hc_canvas_item_set_part (item, part);
   hc_canvas_item_set_frame (item, &frame);
-  hc_side_tell_item (canvas, item);
+  if (is_other || !hc_document_is_previewing (hc_panel_get_document (HC_PANEL (self))))
+    hc_side_tell_item (canvas, item);
 }
 
 static HcBox
