@@ -18,6 +18,7 @@ struct _HcNeedsPanel
 
   GtkListBox *rows;
   GtkWidget *needs[HC_N_NEEDS];
+  gboolean held;
 };
 
 G_DEFINE_FINAL_TYPE (HcNeedsPanel, hc_needs_panel, HC_TYPE_PANEL)
@@ -71,7 +72,7 @@ hc_needs_panel_checked (HcPanel *panel)
   HcUnits units;
   gboolean moved = FALSE;
 
-  if (check == NULL)
+  if (check == NULL || self->held)
     return;
   units = (HcUnits) hc_plan_get_site (hc_check_get_plan (check))->units;
   for (guint i = 0; i < HC_N_NEEDS; i++)
@@ -80,6 +81,21 @@ hc_needs_panel_checked (HcPanel *panel)
     return;
   gtk_list_box_invalidate_sort (self->rows);
   gtk_list_box_invalidate_headers (self->rows);
+}
+
+/**
+ * hc_needs_panel_set_held: (skip)
+ * @self: the panel
+ * @held: whether it stays as it is while a remedy is tried out on the floor
+ */
+void
+hc_needs_panel_set_held (HcNeedsPanel *self, gboolean held)
+{
+  if (self->held == held)
+    return;
+  self->held = held;
+  if (!held)
+    hc_needs_panel_checked (HC_PANEL (self));
 }
 
 static void

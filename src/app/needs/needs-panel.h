@@ -11,4 +11,6 @@ G_BEGIN_DECLS
 #define HC_TYPE_NEEDS_PANEL (hc_needs_panel_get_type ())
 G_DECLARE_FINAL_TYPE (HcNeedsPanel, hc_needs_panel, HC, NEEDS_PANEL, HcPanel)
 
+void hc_needs_panel_set_held (HcNeedsPanel *self, gboolean held);
+
 G_END_DECLS
