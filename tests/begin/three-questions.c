@@ -106,6 +106,30 @@ a_small_house_works (void)
         }
 }
 
+/* Feed and water hang on the walls, below the nest boxes where need be. */
+static void
+a_small_ark_with_a_run_works (void)
+{
+  static const char *const breeds[] = { "rhode-island-red", "leghorn", "pekin-bantam" };
+  static const double sides_mm[][2] = { { 1000, 1200 },
+                                        { 1200, 1200 },
+                                        { 1000, 2000 },
+                                        { 1200, 1800 },
+                                        { 4 * HC_MM_PER_FOOT, 4 * HC_MM_PER_FOOT } };
+
+  for (guint size = 0; size < G_N_ELEMENTS (sides_mm); size++)
+    for (guint breed = 0; breed < G_N_ELEMENTS (breeds); breed++)
+      for (int count = 2; count <= 4; count++)
+        {
+          g_autoptr (HcPlan) plan
+              = plan_for (sides_mm[size][0], sides_mm[size][1], breeds[breed], count, TRUE);
+
+          g_test_message ("%d %s in %g by %g mm", count, breeds[breed], sides_mm[size][0],
+                          sides_mm[size][1]);
+          assert_works (plan);
+        }
+}
+
 static void
 a_mixed_flock_works (void)
 {
@@ -193,6 +217,7 @@ main (int argc, char *argv[])
   book = hc_book_load_default (NULL);
   g_test_add_func ("/begin/three-questions/works", a_house_whose_birds_fit_works);
   g_test_add_func ("/begin/three-questions/small", a_small_house_works);
+  g_test_add_func ("/begin/three-questions/ark", a_small_ark_with_a_run_works);
   g_test_add_func ("/begin/three-questions/mixed", a_mixed_flock_works);
   g_test_add_func ("/begin/three-questions/sound",
                    every_plan_is_sound_and_comes_back_from_its_file);

@@ -6,6 +6,8 @@
 
 #include "begin/house-figure.h"
 
+#include "base/units.h"
+
 static const HcKind *
 kind_of (HcBook *book, const HcBatchValues *batch)
 {
@@ -63,6 +65,21 @@ double
 hc_house_measure (HcBook *book, const char *id)
 {
   return hc_book_get_house_measure (book, id)->value;
+}
+
+/**
+ * hc_house_is_small: (skip)
+ * @book: the book of the trade
+ * @inside: the inside of a house
+ *
+ * Returns: whether it is too small to walk about in
+ */
+gboolean
+hc_house_is_small (HcBook *book, HcBox inside)
+{
+  double area_m2 = inside.width_mm * inside.depth_mm / HC_MM2_PER_M2;
+
+  return area_m2 < hc_house_measure (book, "small_floor_m2");
 }
 
 /**

@@ -66,6 +66,21 @@ board_under (HcFittingValues values, const HcFittingValues *roost, HcBox inside,
   return values;
 }
 
+/* Where the board leaves no way past it, the keeper steps over it. */
+static void
+let_step_over (HcPlan *plan, HcBook *book, HcBox inside, HcFittingValues *roost,
+               HcFittingValues *board)
+{
+  double way_mm = hc_house_figure (plan, book, "reach.keeper-way", 0);
+  double over_mm = board->base_mm + board->height_mm
+                   - hc_house_figure (plan, book, "reach.step-over", G_MAXDOUBLE);
+
+  if (inside.depth_mm - board->depth_mm >= way_mm || over_mm <= 0)
+    return;
+  roost->base_mm -= over_mm;
+  board->base_mm -= over_mm;
+}
+
 static HcPlan *
 put (HcPlan *plan, const char *id, const HcFittingValues *values)
 {
@@ -106,6 +121,7 @@ hc_raise_roost (HcPlan *plan, HcBook *book)
       = board_under (start_of (plan, book, "droppings_board", BOARD), &roost, inside, &spacing);
   g_autoptr (HcPlan) with_board = NULL;
 
+  let_step_over (plan, book, inside, &roost, &board);
   if (spacing.bar_to_bar_mm <= 0 || spacing.bar_height_mm <= 0)
     return NULL;
   if (bars > 1

@@ -9,6 +9,7 @@
 #include "begin/raise.h"
 #include "begin/spot.h"
 
+#include "base/box.h"
 #include "base/ids.h"
 #include "book/make-fitting.h"
 #include "plan/edit-fitting.h"
@@ -127,28 +128,47 @@ hc_raise_nests (HcPlan *plan, HcBook *book)
   return more != NULL ? more : g_steal_pointer (&above);
 }
 
+/* One thing to try: a form, a bought device of it, its width where it is
+ * another than the book's, and whether it hangs on a wall. */
+typedef struct
+{
+  const char *form;
+  const char *device;
+  double width_mm;
+  gboolean on_wall;
+} Wanted;
+
+static HcPlan *
+add_one (HcPlan *plan, HcBook *book, const char *pen, const char *kind, const Wanted *wanted,
+         const HcSpotWish *wish)
+{
+  HcSpotWish here = *wish;
+  g_autoptr (HcFitting) keeps = NULL;
+  HcFittingValues thing;
+
+  if (!make (book, kind, wanted->form, wanted->device, &thing, &keeps))
+    return NULL;
+  if (wanted->width_mm > 0)
+    thing.width_mm = wanted->width_mm;
+  here.along_walls = wanted->on_wall;
+  return add_where_free (plan, book, pen, &here, &thing);
+}
+
 static HcPlan *
 add_one_of (HcPlan *plan, HcBook *book, const char *pen, const char *kind,
-            const char *const *wanted, const HcSpotWish *wish)
+            const Wanted *wanted, const HcSpotWish *wish)
 {
-  for (guint i = 0; wanted[i] != NULL; i += 2)
-    {
-      g_autoptr (HcFitting) keeps = NULL;
-      HcFittingValues thing;
-      HcPlan *more = NULL;
+  HcPlan *more = NULL;
 
-      if (make (book, kind, wanted[i], wanted[i + 1], &thing, &keeps))
-        more = add_where_free (plan, book, pen, wish, &thing);
-      if (more != NULL)
-        return more;
-    }
-  return NULL;
+  for (; more == NULL && wanted->form != NULL; wanted++)
+    more = add_one (plan, book, pen, kind, wanted, wish);
+  return more;
 }
 
 /* The first of these that there is a spot for: far from the other kind, then
  * nearer to it, and out in the run only where the house has no spot at all. */
 static HcPlan *
-add_first_that_fits (HcPlan *plan, HcBook *book, const char *kind, const char *const *wanted,
+add_first_that_fits (HcPlan *plan, HcBook *book, const char *kind, const Wanted *wanted,
                      int away_from, double walk_mm)
 {
   static const char *const pens[] = { HC_BARE_HOUSE_PEN, HC_BARE_HOUSE_RUN };
@@ -165,32 +185,69 @@ add_first_that_fits (HcPlan *plan, HcBook *book, const char *kind, const char *c
   return more;
 }
 
+static gboolean
+is_small (HcPlan *plan, HcBook *book)
+{
+  HcLayout *layout = hc_plan_get_layout (plan);
+  HcPen *pen = hc_layout_get_pen (layout, HC_BARE_HOUSE_PEN);
+  g_autoptr (GArray) ring = hc_layout_get_pen_ring (layout, pen);
+
+  return hc_house_is_small (book, hc_box_around ((const HcPoint *) ring->data, ring->len));
+}
+
+static const Wanted *
+wanted_feeders (HcPlan *plan, HcBook *book)
+{
+  static const Wanted large[] = { { "round", "round-feeder-20" }, { NULL } };
+  static const Wanted usual[] = { { "round", "round-feeder-12" },
+                                  { "round", "round-feeder-5" },
+                                  { "long", "trough-500" },
+                                  { "long", "trough-500", .on_wall = TRUE },
+                                  { NULL } };
+  static const Wanted small[] = { { "long", "trough-500", .on_wall = TRUE },
+                                  { "long", NULL, 400, TRUE },
+                                  { "long", NULL, 300, TRUE },
+                                  { "round", "round-feeder-5" },
+                                  { NULL } };
+
+  if (is_small (plan, book))
+    return small;
+  return count_birds (plan) > hc_house_measure (book, "birds_for_large_feeder") ? large : usual;
+}
+
 HcPlan *
 hc_raise_feed (HcPlan *plan, HcBook *book)
 {
-  static const char *const large[] = { "round", "round-feeder-20", NULL };
-  static const char *const small[]
-      = { "round", "round-feeder-12", "round", "round-feeder-5", "long", "trough-500", NULL };
+  return add_first_that_fits (plan, book, "feeder", wanted_feeders (plan, book),
+                              HC_FITTING_DRINKER, hc_house_figure (plan, book, "feed.walk", 0));
+}
 
-  gboolean many = count_birds (plan) > hc_house_measure (book, "birds_for_large_feeder");
+static const Wanted *
+wanted_drinkers (HcPlan *plan, HcBook *book)
+{
+  static const Wanted deep[] = { { "long", "tub-waterfowl" },
+                                 { "long", "trough-water-600" },
+                                 { "long", "trough-water-600", .on_wall = TRUE },
+                                 { NULL } };
+  static const Wanted warm[] = { { "round", "fount-10-heated" },
+                                 { "round", "fount-5" },
+                                 { "nipples", "bucket-nipples-4-heated", .on_wall = TRUE },
+                                 { NULL } };
+  static const Wanted plain[] = { { "round", "fount-10" },
+                                  { "round", "fount-5" },
+                                  { "nipples", "bucket-nipples-4", .on_wall = TRUE },
+                                  { NULL } };
+  /* In a small house nothing but what hangs on a wall, the last of each. */
+  guint first = is_small (plan, book) ? 2 : 0;
 
-  return add_first_that_fits (plan, book, "feeder", many ? large : small,
-                              HC_FITTING_DRINKER,
-                              hc_house_figure (plan, book, "feed.walk", 0));
+  if (hc_house_has (plan, book, dips_its_head))
+    return &deep[first];
+  return hc_plan_get_site (plan)->coldest_night_c < 0 ? &warm[first] : &plain[first];
 }
 
 HcPlan *
 hc_raise_water (HcPlan *plan, HcBook *book)
 {
-  static const char *const deep[] = { "long", "tub-waterfowl", NULL };
-  static const char *const warm[] = { "round", "fount-10-heated", "round", "fount-5", NULL };
-  static const char *const plain[] = { "round", "fount-10", "round", "fount-5", NULL };
-  gboolean frost = hc_plan_get_site (plan)->coldest_night_c < 0;
-
-  return add_first_that_fits (plan, book, "drinker",
-                              hc_house_has (plan, book, dips_its_head) ? deep
-                              : frost                                  ? warm
-                                                                       : plain,
-                              HC_FITTING_FEEDER,
-                              hc_house_figure (plan, book, "water.walk", 0));
+  return add_first_that_fits (plan, book, "drinker", wanted_drinkers (plan, book),
+                              HC_FITTING_FEEDER, hc_house_figure (plan, book, "water.walk", 0));
 }

@@ -25,6 +25,7 @@ typedef struct
   HcBox inside;
   double between_mm;
   double before_mm;
+  gboolean is_small;
   double nearest_mm[N_CORNERS];
 } Search;
 
@@ -65,20 +66,40 @@ box_before (const HcLayout *layout, const HcOpeningValues *opening, double befor
 }
 
 static gboolean
-is_clear (const Search *search, HcBox box)
+hangs_above (const HcFittingValues *other, const HcFittingValues *thing)
+{
+  return other->kind == HC_FITTING_NEST_BOXES
+         && other->base_mm >= thing->base_mm + thing->height_mm;
+}
+
+/* Into a small house the keeper leans from the door, over what is before it. */
+static gboolean
+keeps_floor_free (const Search *search, const HcOpeningValues *opening)
+{
+  if (opening->kind == HC_OPENING_KEEPER_DOOR)
+    return !search->is_small || opening->swing == HC_SWING_IN;
+  return opening->kind == HC_OPENING_POP_HOLE;
+}
+
+static gboolean
+is_clear (const Search *search, const HcFittingValues *thing, HcBox box)
 {
   HcParts *fittings = hc_pen_get (search->pen)->fittings;
   HcParts *openings = hc_layout_get (search->layout)->openings;
 
   for (guint i = 0; i < fittings->len; i++)
-    if (boxes_overlap (box, hc_box_grow (box_of (hc_fitting_get (fittings->pdata[i])),
-                                        search->between_mm)))
-      return FALSE;
+    {
+      const HcFittingValues *other = hc_fitting_get (fittings->pdata[i]);
+
+      if (!hangs_above (other, thing)
+          && boxes_overlap (box, hc_box_grow (box_of (other), search->between_mm)))
+        return FALSE;
+    }
   for (guint i = 0; i < openings->len; i++)
     {
       const HcOpeningValues *opening = hc_opening_get (openings->pdata[i]);
 
-      if ((opening->kind == HC_OPENING_KEEPER_DOOR || opening->kind == HC_OPENING_POP_HOLE)
+      if (keeps_floor_free (search, opening)
           && boxes_overlap (box, box_before (search->layout, opening, search->before_mm)))
         return FALSE;
     }
@@ -113,7 +134,7 @@ fits_at (const Search *search, HcFittingValues *thing, double x_mm, double y_mm,
   return box.x_mm >= search->inside.x_mm - 0.001 && box.y_mm >= search->inside.y_mm - 0.001
          && box.x_mm + box.width_mm <= search->inside.x_mm + search->inside.width_mm + 0.001
          && box.y_mm + box.depth_mm <= search->inside.y_mm + search->inside.depth_mm + 0.001
-         && is_clear (search, box)
+         && is_clear (search, thing, box)
          && is_away (search->pen, search->wish, box);
 }
 
@@ -239,8 +260,9 @@ hc_find_spot (HcBook *book, const HcLayout *layout, const HcPen *pen, const HcSp
   Search search = { layout, pen, wish,
                     hc_box_around ((const HcPoint *) ring->data, ring->len),
                     hc_house_measure (book, "between_things_mm"),
-                    hc_house_measure (book, "before_opening_mm"), { 0 } };
+                    hc_house_measure (book, "before_opening_mm"), FALSE, { 0 } };
 
+  search.is_small = hc_house_is_small (book, search.inside);
   measure_walks (&search, thing->kind);
   if (!wish->along_walls)
     return try_floor (&search, thing, 0) || try_floor (&search, thing, 90);
