@@ -6,9 +6,15 @@
 
 #include "app/canvas/canvas.h"
 
+#include "drawing/text.h"
+#include "words/caught.h"
+
+#include <math.h>
+
 #define OUTLINE_PX 2.0
 #define OUTLINE_OFF_PX 4.0
 #define DASH_PX 6.0
+#define WORD_OFF_PX 4.0
 
 void
 hc_canvas_set_accent (const HcInk *ink, gpointer canvas, double opacity)
@@ -100,6 +106,19 @@ hc_canvas_draw_band (const HcInk *ink, HcCanvas *self)
   cairo_stroke (ink->cr);
 }
 
+/* Beside the end of the line, on the side that leads away from it. */
+static void
+draw_word_of (const HcInk *ink, const HcSnapCatch *caught)
+{
+  gboolean level = fabs (caught->to.x_mm - caught->from.x_mm)
+                   > fabs (caught->to.y_mm - caught->from.y_mm);
+  double off_mm = WORD_OFF_PX / ink->scale;
+
+  hc_draw_text (ink, HC_HAND_SMALL, hc_words_caught (caught->kind),
+                caught->to.x_mm + (level ? 0 : off_mm), caught->to.y_mm - (level ? off_mm : 0),
+                level ? 1 : 0, 1, 0, HC_PAINT_INK);
+}
+
 void
 hc_canvas_draw_caught (const HcInk *ink, HcCanvas *self)
 {
@@ -117,4 +136,6 @@ hc_canvas_draw_caught (const HcInk *ink, HcCanvas *self)
       cairo_stroke (ink->cr);
     }
   cairo_restore (ink->cr);
+  for (guint i = 0; i < self->drag->n_caught; i++)
+    draw_word_of (ink, &self->drag->caught[i]);
 }

@@ -22,6 +22,7 @@
 #define MARK_PX 18.0
 #define DASH_PX 6.0
 #define WORDS_OFF_PX 4.0
+#define WORDS_HIGH_PX 16.0
 
 static void
 draw_scale_bar (const HcInk *ink, HcSide *self)
@@ -107,7 +108,7 @@ draw_line_with_words (const HcInk *ink, double from_x, double to_x, double heigh
   hc_ink_line (ink, from_x, -height_mm, to_x, -height_mm);
 }
 
-/* What the bedding comes up to; what it has risen above is told by a mark too. */
+/* What the bedding comes up to, lowest first, as far as there is room to say it; what it has risen above is told by a mark too. */
 static void
 draw_limits_of (const HcInk *ink, HcSide *self, HcCanvasItem *item)
 {
@@ -115,6 +116,7 @@ draw_limits_of (const HcInk *ink, HcSide *self, HcCanvasItem *item)
   double from_x = frame->centre.x_mm - frame->width_mm / 2, to_x = from_x + frame->width_mm;
   double dash_mm = DASH_PX / ink->scale;
   HcPen *pen = hc_canvas_item_get_part (item);
+  double room_mm = WORDS_HIGH_PX / ink->scale, said_mm = -room_mm;
   g_autoptr (GArray) limits = NULL;
   guint room;
 
@@ -127,9 +129,9 @@ draw_limits_of (const HcInk *ink, HcSide *self, HcCanvasItem *item)
       gboolean risen = hc_pen_get (pen)->bedding_mm > limit->height_mm;
       g_autofree char *words = hc_words_bedding_limit (limit, self->units);
 
-      if (i > 0 && limit->height_mm == g_array_index (limits, HcBeddingLimit, i - 1).height_mm
-          && limit->kind == g_array_index (limits, HcBeddingLimit, i - 1).kind)
+      if (limit->height_mm - said_mm < room_mm)
         continue;
+      said_mm = limit->height_mm;
       draw_line_with_words (ink, from_x, to_x, limit->height_mm, words, HC_PAINT_INK);
       cairo_set_dash (ink->cr, &dash_mm, risen ? 0 : 1, 0);
       hc_ink_stroke (ink, risen ? HC_LINE_HEAVY : HC_LINE_MEDIUM,

@@ -14,7 +14,8 @@ add_limit (GArray *limits, HcBeddingLimitKind kind, double height_mm, const char
   g_array_append_val (limits, limit);
 }
 
-/* Windows and vents are shut, or above what anybody strews. */
+/* Windows and vents are shut, or above what anybody strews; before a door without
+ * a sill the floor is swept clear. */
 static void
 add_opening (GArray *limits, const HcOpening *opening)
 {
@@ -22,7 +23,8 @@ add_opening (GArray *limits, const HcOpening *opening)
   gboolean opens_inwards
       = values->kind == HC_OPENING_KEEPER_DOOR && values->swing == HC_SWING_IN;
 
-  if (values->kind == HC_OPENING_WINDOW || values->kind == HC_OPENING_VENT)
+  if (values->kind == HC_OPENING_WINDOW || values->kind == HC_OPENING_VENT
+      || values->sill_mm <= 0)
     return;
   add_limit (limits, opens_inwards ? HC_BEDDING_STOPS_DOOR : HC_BEDDING_SPILLS, values->sill_mm,
              hc_opening_get_id (opening));
