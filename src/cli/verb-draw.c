@@ -48,7 +48,8 @@ static gboolean
 find_view (const HcCall *call, HcView *view, GError **error)
 {
   static const char *const words[]
-      = { [HC_VIEW_FLOOR] = "floor", [HC_VIEW_SIDE] = "side", [HC_VIEW_SHEET] = "sheet" };
+      = { [HC_VIEW_FLOOR] = "floor", [HC_VIEW_SIDE] = "side", [HC_VIEW_AIR] = "air",
+          [HC_VIEW_SHEET] = "sheet" };
   const char *word = call->view != NULL ? call->view : words[HC_VIEW_SHEET];
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
@@ -57,7 +58,7 @@ find_view (const HcCall *call, HcView *view, GError **error)
         *view = (HcView) i;
         return TRUE;
       }
-  return say (error, _("--view %s: the views are ‘floor’, ‘side’ and ‘sheet’."), word);
+  return say (error, _("--view %s: the views are ‘floor’, ‘side’, ‘air’ and ‘sheet’."), word);
 }
 
 static gboolean

@@ -9,6 +9,7 @@
 #include "drawing/dimension.h"
 #include "drawing/floor-drawing.h"
 #include "drawing/report.h"
+#include "drawing/side-air.h"
 #include "drawing/side-drawing.h"
 
 #include "base/error.h"
@@ -260,10 +261,46 @@ draw_side (const HcSheet *sheet, Target *target, GError **error)
   return TRUE;
 }
 
+/* Where most birds sleep. */
+static guint
+find_fullest (const HcNight *night)
+{
+  guint fullest = 0;
+
+  for (guint i = 0; i < night->n_spaces; i++)
+    if (night->spaces[i].birds > night->spaces[fullest].birds)
+      fullest = i;
+  return fullest;
+}
+
+static gboolean
+draw_air (const HcSheet *sheet, Target *target, GError **error)
+{
+  HcHouse *house = hc_check_get_house (sheet->check);
+  g_autoptr (HcHouseNight) night = hc_house_night_new (
+      hc_check_get_plan (sheet->check), house, hc_check_get_flock (sheet->check), NULL);
+  guint space = find_fullest (&night->night);
+  HcSideCut cut;
+  HcInk ink;
+  HcBox bounds;
+
+  if (sheet->wall != NULL ? !hc_side_cut_find (house, sheet->wall, &cut)
+                          : !hc_side_air_find_cut (night, space, &cut))
+    return say_no_wall (sheet, error);
+  bounds = hc_side_air_get_bounds (night, &cut, space);
+  if (!start_drawing (sheet, target, bounds, &ink, error))
+    return FALSE;
+  hc_draw_side (&ink, sheet->check, &cut);
+  hc_draw_side_air (&ink, night, &cut, space);
+  cairo_show_page (ink.cr);
+  cairo_destroy (ink.cr);
+  return TRUE;
+}
+
 /**
  * hc_draw_to_file:
  * @sheet: what to draw
- * @view: the floor alone, the side alone or a whole sheet
+ * @view: the floor alone, the side alone, with its air, or a whole sheet
  * @path: the file; its ending says what it becomes
  * @error: return location for an error of %HC_ERROR
  *
@@ -275,6 +312,7 @@ hc_draw_to_file (const HcSheet *sheet, HcView view, const char *path, GError **e
   static gboolean (*const draws[]) (const HcSheet *, Target *, GError **) = {
     [HC_VIEW_FLOOR] = draw_floor,
     [HC_VIEW_SIDE] = draw_side,
+    [HC_VIEW_AIR] = draw_air,
     [HC_VIEW_SHEET] = draw_sheet,
   };
   Target target = { .path = path };

@@ -12,6 +12,7 @@ G_BEGIN_DECLS
  * HcView:
  * @HC_VIEW_FLOOR: the floor alone, on paper of its own size
  * @HC_VIEW_SIDE: the house from the side, on paper of its own size
+ * @HC_VIEW_AIR: the house from the side with the air of its coldest night
  * @HC_VIEW_SHEET: a framed sheet with a title block; as PDF, with the report
  *   on the pages behind it
  */
@@ -19,6 +20,7 @@ typedef enum
 {
   HC_VIEW_FLOOR,
   HC_VIEW_SIDE,
+  HC_VIEW_AIR,
   HC_VIEW_SHEET,
 } HcView;
 

@@ -23,6 +23,9 @@
 /* Less than this share of the largest flow is no arrow. */
 #define LEAST_SHARE 0.02
 
+/* Figures of vents beside each other stand below one another. */
+#define LABEL_MM 120.0
+
 #define HATCH_MM 110.0
 #define BAND_MM 190.0
 
@@ -38,6 +41,7 @@ typedef struct
   const GArray *items;
   guint space;
   double most_kg_s;
+  guint n_told;
 } Picture;
 
 /* Whether a fitting stands in the space, or its wall or opening is one of the space's. */
@@ -116,7 +120,7 @@ draw_arrow (const HcInk *ink, HcPoint tail, HcPoint tip, double width, HcPaint p
 
 /* Air that comes in is cold and sinks; what goes out has risen. */
 static void
-draw_flow (const Picture *picture, HcPoint at, double inward, double kg_s, gboolean comes_in)
+draw_flow (Picture *picture, HcPoint at, double inward, double kg_s, gboolean comes_in)
 {
   double share = kg_s / picture->most_kg_s;
   HcPoint inner = hc_point (at.x_mm + inward * ARROW_MM * 0.7, at.y_mm + ARROW_MM * 0.5);
@@ -132,7 +136,7 @@ draw_flow (const Picture *picture, HcPoint at, double inward, double kg_s, gbool
   amount = g_strdup_printf (comes_in ? _("in %.0f m³/h") : _("out %.0f m³/h"),
                             kg_s * KG_S_M3_H);
   hc_draw_text (picture->ink, HC_HAND_SMALL, amount, inner.x_mm,
-                inner.y_mm + (comes_in ? 40 : 160), inward > 0 ? 0 : 1, 0, 0, HC_PAINT_INK);
+                inner.y_mm + 40 + LABEL_MM * (picture->n_told++ % 3), inward > 0 ? 0 : 1, 0, 0, HC_PAINT_INK);
 }
 
 static double
@@ -151,7 +155,7 @@ find_middle_mm (const GArray *items)
 }
 
 static void
-draw_opening (const Picture *picture, const HcSectionItem *item, double middle_mm)
+draw_opening (Picture *picture, const HcSectionItem *item, double middle_mm)
 {
   HcAirFlow flow = flow_of (picture->night, item->id);
   HcPoint at = hc_box_centre (hc_side_item_get_box (item));
@@ -269,7 +273,7 @@ hc_draw_side_air (const HcInk *ink, const HcHouseNight *night, const HcSideCut *
                   guint space)
 {
   g_autoptr (GArray) items = hc_side_cut_look (cut, night->ask.house);
-  Picture picture = { ink, night, items, space, 0 };
+  Picture picture = { ink, night, items, space, 0, 0 };
   double middle_mm = find_middle_mm (items);
 
   if (night->air == NULL)

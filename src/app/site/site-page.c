@@ -9,6 +9,7 @@
 #include "app/properties/property-list.h"
 #include "app/site/predator-list.h"
 
+#include "climate/hardiness-zone.h"
 #include "plan/edit-plan.h"
 #include "plan/edit-site.h"
 
@@ -21,6 +22,8 @@ struct _HcSitePage
   GtkEntry *title;
   HcPropertyList *fields;
   HcPredatorList *predators;
+  GtkDropDown *zone;
+  gboolean showing_zone;
   GtkTextView *notes;
 };
 
@@ -68,6 +71,55 @@ field_entered (HcSitePage *self, HcPropertyField *field)
                   hc_property_field_get_property_row (field)->member);
 }
 
+/* The first choice is the figure as it was typed. */
+static void
+zone_chosen (HcSitePage *self)
+{
+  guint chosen = gtk_drop_down_get_selected (self->zone);
+  HcSiteValues values;
+  GError *error = NULL;
+
+  if (self->showing_zone || chosen == 0 || chosen == GTK_INVALID_LIST_POSITION
+      || hc_panel_get_document (HC_PANEL (self)) == NULL)
+    return;
+  values = *hc_plan_get_site (plan_of (self));
+  values.coldest_night_c = hc_hardiness_zone_get_coldest_c (chosen - 1);
+  hc_panel_apply (HC_PANEL (self), hc_plan_set_site (plan_of (self), &values, &error), error,
+                  _("Choose a Zone"), "zone");
+}
+
+static void
+list_zones (HcSitePage *self, HcUnits units)
+{
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+
+  gtk_string_list_append (names, _("As typed above"));
+  for (guint zone = 0; zone < HC_N_HARDINESS_ZONES; zone++)
+    {
+      g_autofree char *name = hc_hardiness_zone_get_name (zone);
+      g_autofree char *coldest
+          = hc_temperature_format (hc_hardiness_zone_get_coldest_c (zone), units);
+      /* Translators: a plant hardiness zone such as “7b”, then its coldest night. */
+      g_autofree char *row = g_strdup_printf (_("Zone %s: %s"), name, coldest);
+
+      gtk_string_list_append (names, row);
+    }
+  gtk_drop_down_set_model (self->zone, G_LIST_MODEL (names));
+}
+
+static void
+show_zone (HcSitePage *self, const HcSiteValues *site)
+{
+  guint zone = 0;
+  gboolean is_zone = hc_hardiness_zone_find (site->coldest_night_c, &zone);
+
+  self->showing_zone = TRUE;
+  if (gtk_drop_down_get_model (self->zone) == NULL)
+    list_zones (self, (HcUnits) site->units);
+  gtk_drop_down_set_selected (self->zone, is_zone ? zone + 1 : 0);
+  self->showing_zone = FALSE;
+}
+
 static void
 predators_entered (HcSitePage *self)
 {
@@ -113,6 +165,7 @@ hc_site_page_plan_changed (HcPanel *panel)
   hc_property_list_show (self->fields, hc_site_get (plan->site));
   hc_predator_list_show (self->predators, hc_panel_get_book (panel),
                          hc_site_get (plan->site)->predators);
+  show_zone (self, hc_site_get (plan->site));
 }
 
 static void
@@ -127,11 +180,13 @@ hc_site_page_class_init (HcSitePageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcSitePage, title);
   gtk_widget_class_bind_template_child (widget_class, HcSitePage, fields);
   gtk_widget_class_bind_template_child (widget_class, HcSitePage, predators);
+  gtk_widget_class_bind_template_child (widget_class, HcSitePage, zone);
   gtk_widget_class_bind_template_child (widget_class, HcSitePage, notes);
   gtk_widget_class_bind_template_callback (widget_class, title_entered);
   gtk_widget_class_bind_template_callback (widget_class, notes_entered);
   gtk_widget_class_bind_template_callback (widget_class, field_entered);
   gtk_widget_class_bind_template_callback (widget_class, predators_entered);
+  gtk_widget_class_bind_template_callback (widget_class, zone_chosen);
 }
 
 static void

@@ -240,12 +240,25 @@ show_answer (HcWeatherView *self)
   show_chicks (self, answer);
 }
 
-/* The pen chosen stays chosen; at first it is the one that is worst off. */
+/* The space to look at first: the one that is worst off, or where most birds sleep. */
+static guint
+find_first (const HcNight *night)
+{
+  guint first = night->worst;
+
+  for (guint i = 0; night->spaces[night->worst].faults == 0 && i < night->n_spaces; i++)
+    if (night->spaces[i].birds > night->spaces[first].birds)
+      first = i;
+  return first;
+}
+
+/* The pen chosen stays chosen. */
 static void
 list_spaces (HcWeatherView *self)
 {
   const HcNight *night = &self->night->night;
   g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+  guint first = find_first (night);
   guint chosen = 0;
 
   g_array_set_size (self->spaces, 0);
@@ -256,7 +269,7 @@ list_spaces (HcWeatherView *self)
 
       if (night->spaces[i].birds == 0)
         continue;
-      if (self->pen != NULL ? g_str_equal (self->pen, night->spaces[i].pen) : i == night->worst)
+      if (self->pen != NULL ? g_str_equal (self->pen, night->spaces[i].pen) : i == first)
         chosen = self->spaces->len;
       gtk_string_list_append (names, name);
       g_array_append_val (self->spaces, i);

@@ -99,21 +99,42 @@ tell_space (const HcHouseAir *house, const HcAirSpaceState *air, HcHotDay *day)
 void
 hc_hot_day_settle (const HcHouseAir *house, const HcHouseAirAsk *ask, HcHotDay *day)
 {
+  HcAirState state;
+
+  hc_hot_day_settle_near (house, ask, NULL, day, &state);
+}
+
+/**
+ * hc_hot_day_settle_near: (skip)
+ * @house: the house on a hot day
+ * @ask: what it is made from
+ * @near: (nullable): a state to begin from
+ * @day: (out caller-allocates): the day
+ * @state: (out caller-allocates): its air
+ */
+void
+hc_hot_day_settle_near (const HcHouseAir *house, const HcHouseAirAsk *ask,
+                        const HcAirState *near, HcHotDay *day, HcAirState *state)
+{
   HcAirStates states;
   gboolean any = FALSE;
 
   *day = (HcHotDay){ .n_spaces = house->air.n_spaces };
-  hc_air_settle (&house->air, &states);
+  if (near != NULL)
+    hc_air_settle_near (&house->air, near, &states);
+  else
+    hc_air_settle (&house->air, &states);
+  *state = states.states[states.worst];
   for (guint i = 0; i < house->air.n_spaces; i++)
     {
-      const HcAirSpaceState *air = &states.states[states.worst].spaces[i];
+      const HcAirSpaceState *air = &state->spaces[i];
 
       if (house->flocks[i].birds == 0 || (any && air->t_c <= day->t_c))
         continue;
       tell_space (house, air, day);
       any = TRUE;
     }
-  tell_kinds (ask, house, &states.states[states.worst], day);
+  tell_kinds (ask, house, state, day);
 }
 
 /**

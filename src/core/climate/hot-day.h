@@ -78,6 +78,8 @@ typedef struct
 
 void hc_hot_day_init_weather (HcHouseAirAsk *ask, double outside_c);
 void hc_hot_day_settle (const HcHouseAir *house, const HcHouseAirAsk *ask, HcHotDay *day);
+void hc_hot_day_settle_near (const HcHouseAir *house, const HcHouseAirAsk *ask,
+                             const HcAirState *near, HcHotDay *day, HcAirState *state);
 void hc_hot_day_work_out (const HcHouseAirAsk *ask, HcHotDay *day);
 
 G_END_DECLS

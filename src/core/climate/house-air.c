@@ -129,6 +129,29 @@ make_empty (guint n_rooms)
 }
 
 /**
+ * hc_house_air_set_birds: (skip)
+ * @self: the house
+ * @ask: with the birds that live in it now
+ *
+ * Birds, their litter and their water; walls and openings stay.
+ */
+void
+hc_house_air_set_birds (HcHouseAir *self, const HcHouseAirAsk *ask)
+{
+  g_array_set_size (self->wets, 0);
+  for (guint i = 0; i < self->air.n_spaces; i++)
+    {
+      self->flocks[i] = (HcSpaceFlock){ 0 };
+      self->air.spaces[i].power_w = 0;
+    }
+  hc_house_air_add_birds (self, ask);
+  for (guint i = 0; i < hc_house_get_n_rooms (ask->house); i++)
+    if (self->space_of_room[i] != HC_AIR_OUTSIDE)
+      hc_house_air_add_drinkers (self, ask, i);
+  point_at_lists (self);
+}
+
+/**
  * hc_house_air_new: (skip)
  * @ask: the house, its birds and its weather
  *
@@ -148,18 +171,14 @@ hc_house_air_new (const HcHouseAirAsk *ask)
   if (self->air.n_spaces == 0)
     return NULL;
   hc_house_air_set_weather (self, ask, &ask->weather);
-  hc_house_air_add_birds (self, ask);
   for (guint i = 0; i < n_rooms; i++)
     if (self->space_of_room[i] != HC_AIR_OUTSIDE)
-      {
-        hc_house_air_add_surfaces (self, ask, i);
-        hc_house_air_add_drinkers (self, ask, i);
-      }
+      hc_house_air_add_surfaces (self, ask, i);
   for (guint i = 0; i < n_rooms; i++)
     if (self->space_of_room[i] != HC_AIR_OUTSIDE)
       hc_house_air_add_ways (self, ask, i);
   hc_house_air_add_jets (self, ask);
-  point_at_lists (self);
+  hc_house_air_set_birds (self, ask);
   return g_steal_pointer (&self);
 }
 

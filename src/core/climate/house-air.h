@@ -118,6 +118,7 @@ HcHouseAir *hc_house_air_new (const HcHouseAirAsk *ask) G_GNUC_WARN_UNUSED_RESUL
 void hc_house_air_free (HcHouseAir *self);
 void hc_house_air_set_weather (HcHouseAir *self, const HcHouseAirAsk *ask,
                                const HcWeather *weather);
+void hc_house_air_set_birds (HcHouseAir *self, const HcHouseAirAsk *ask);
 void hc_house_air_open (HcHouseAir *self, guint way, double share);
 void hc_house_air_open_vents (HcHouseAir *self, double share);
 void hc_house_air_add_vent (HcHouseAir *self, int space, double area_m2, double bottom_m,

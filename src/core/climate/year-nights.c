@@ -13,9 +13,11 @@ struct _HcYearNights
 {
   HcPlan *plan;
   HcHouse *house;
-  HcFlock *flock;
   HcHouseAir *by_night;
   HcHouseAir *by_day;
+  HcAirState last_night;
+  HcAirState last_day;
+  gboolean has_last;
 };
 
 /**
@@ -36,42 +38,27 @@ hc_year_nights_new (HcPlan *plan, HcHouse *house)
   return self;
 }
 
-static void
-forget (HcYearNights *self)
-{
-  g_clear_pointer (&self->by_night, hc_house_air_free);
-  g_clear_pointer (&self->by_day, hc_house_air_free);
-  g_clear_pointer (&self->flock, hc_flock_unref);
-}
-
 void
 hc_year_nights_free (HcYearNights *self)
 {
-  forget (self);
+  g_clear_pointer (&self->by_night, hc_house_air_free);
+  g_clear_pointer (&self->by_day, hc_house_air_free);
   hc_house_unref (self->house);
   hc_plan_unref (self->plan);
   g_free (self);
 }
 
-static gboolean
-is_same_row (const HcFlock *a, const HcFlock *b, guint row)
+/* The house with the birds and weather of @ask, made when it is first wanted. */
+static HcHouseAir *
+take_weather (HcHouseAir **house, const HcHouseAirAsk *ask)
 {
-  const HcFlockRow *one = hc_flock_get_row (a, row);
-  const HcFlockRow *other = hc_flock_get_row (b, row);
-
-  return one->count == other->count && g_strcmp0 (one->pen, other->pen) == 0
-         && hc_body_equal (hc_flock_get_body (a, one->body), hc_flock_get_body (b, other->body));
-}
-
-static gboolean
-is_same_flock (const HcFlock *a, const HcFlock *b)
-{
-  if (hc_flock_get_n_rows (a) != hc_flock_get_n_rows (b))
-    return FALSE;
-  for (guint i = 0; i < hc_flock_get_n_rows (a); i++)
-    if (!is_same_row (a, b, i))
-      return FALSE;
-  return TRUE;
+  if (*house == NULL)
+    *house = hc_house_air_new (ask);
+  else
+    hc_house_air_set_birds (*house, ask);
+  if (*house != NULL)
+    hc_house_air_set_weather (*house, ask, &ask->weather);
+  return *house;
 }
 
 static void
@@ -80,12 +67,10 @@ settle_night (HcYearNights *self, HcHouseAirAsk *ask, HcYearNight *week)
   HcNight night;
   const HcNightSpace *worst;
 
-  if (self->by_night == NULL)
-    self->by_night = hc_house_air_new (ask);
-  if (self->by_night == NULL)
+  if (take_weather (&self->by_night, ask) == NULL)
     return;
-  hc_house_air_set_weather (self->by_night, ask, &ask->weather);
-  hc_night_settle (self->by_night, ask, NULL, &night);
+  hc_night_settle (self->by_night, ask, self->has_last ? &self->last_night : NULL, &night);
+  self->last_night = night.state;
   worst = &night.spaces[night.worst];
   week->inside_c = worst->air.t_c;
   week->humidity = worst->air.humidity;
@@ -100,12 +85,10 @@ settle_day (HcYearNights *self, HcHouseAirAsk *ask, HcYearNight *week)
 {
   HcHotDay day = { 0 };
 
-  if (self->by_day == NULL)
-    self->by_day = hc_house_air_new (ask);
-  if (self->by_day == NULL)
+  if (take_weather (&self->by_day, ask) == NULL)
     return;
-  hc_house_air_set_weather (self->by_day, ask, &ask->weather);
-  hc_hot_day_settle (self->by_day, ask, &day);
+  hc_hot_day_settle_near (self->by_day, ask, self->has_last ? &self->last_day : NULL, &day,
+                          &self->last_day);
   week->hot_inside_c = day.n_spaces > 0 ? day.t_c : week->hot_outside_c;
   week->heat = day.risk;
 }
@@ -117,7 +100,9 @@ settle_day (HcYearNights *self, HcHouseAirAsk *ask, HcYearNight *week)
  * @day: the Julian day
  * @week: (out caller-allocates): the cold night and the hot day of that season
  *
- * Where nothing is under a roof, it is inside as it is outside.
+ * Walls, openings and roofs are looked at once for all weeks, and each week is followed
+ * from the one before. Where nothing is under a
+ * roof, it is inside as it is outside.
  */
 void
 hc_year_nights_work_out (HcYearNights *self, HcFlock *flock, guint32 day, HcYearNight *week)
@@ -127,11 +112,6 @@ hc_year_nights_work_out (HcYearNights *self, HcFlock *flock, guint32 day, HcYear
                                       hc_plan_get_keeping (self->plan)->latitude_deg, day);
   HcHouseAirAsk ask;
 
-  if (self->flock == NULL || !is_same_flock (self->flock, flock))
-    {
-      forget (self);
-      self->flock = hc_flock_ref (flock);
-    }
   *week = (HcYearNight){ .day = day,
                          .outside_c = season.night_c,
                          .inside_c = season.night_c,
@@ -143,4 +123,5 @@ hc_year_nights_work_out (HcYearNights *self, HcFlock *flock, guint32 day, HcYear
   settle_night (self, &ask, week);
   hc_hot_day_init_weather (&ask, season.day_c);
   settle_day (self, &ask, week);
+  self->has_last = self->by_night != NULL;
 }

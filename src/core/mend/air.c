@@ -96,7 +96,7 @@ mend_all (const HcHouseNight *night, HcRemedy *all)
 
       if (after == NULL)
         continue;
-      hc_remedy_add (all, makers[i].code, 0);
+      g_ptr_array_add (all->steps, g_steal_pointer (&step));
       hc_house_night_free (now);
       now = g_steal_pointer (&after);
     }
@@ -114,7 +114,7 @@ add_all (const HcHouseNight *night, GPtrArray *remedies)
   for (guint i = 0; i < remedies->len; i++)
     if (after != NULL && ((HcRemedy *) remedies->pdata[i])->after <= all->after)
       return;
-  if (after != NULL && all->ids->len > 1)
+  if (after != NULL && all->steps->len > 1)
     g_ptr_array_insert (remedies, 0, g_steal_pointer (&all));
 }
 

@@ -21,6 +21,7 @@ hc_remedy_new (const char *code)
   self->ids = g_ptr_array_new_with_free_func (g_free);
   self->amounts = g_array_new (FALSE, FALSE, sizeof (double));
   self->changes = g_array_new (FALSE, FALSE, sizeof (HcNeedChange));
+  self->steps = g_ptr_array_new_with_free_func ((GDestroyNotify) hc_remedy_free);
   return self;
 }
 
@@ -30,6 +31,7 @@ hc_remedy_free (HcRemedy *self)
   g_ptr_array_unref (self->ids);
   g_array_unref (self->amounts);
   g_array_unref (self->changes);
+  g_ptr_array_unref (self->steps);
   g_clear_pointer (&self->plan, hc_plan_unref);
   g_free (self);
 }

@@ -27,6 +27,7 @@ typedef struct
  * @code: (transfer none): what is done, for instance "air.vents"; words/ says it
  * @ids: (element-type utf8): ids of the parts it is done to
  * @amounts: (element-type double): for each of them how much, where that is asked
+ * @steps: (element-type HcRemedy): where it is several things, each of them
  * @plan: the plan with it done
  * @changes: (element-type HcNeedChange): needs that are met better or worse with it
  * @before: how much was wrong before, counted in faults
@@ -39,6 +40,7 @@ typedef struct
   const char *code;
   GPtrArray *ids;
   GArray *amounts;
+  GPtrArray *steps;
   HcPlan *plan;
   GArray *changes;
   guint before;

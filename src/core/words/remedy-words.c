@@ -14,114 +14,113 @@ typedef struct
 {
   const char *code;
   const char *label;
-  const char *part;
   const char *why;
 } Row;
 
-/* What is done to all of its parts together (%s being them), what stands for it where
- * several things are done, and why it helps. */
+/* What is done to all of its parts together, %s being them, and why it helps. */
 static const Row rows[] = {
-  { "air.vents", NULL, N_("set the vents"),
+  { "air.vents", NULL,
     N_("Damp air goes out where it can, and cold air comes in where no bird sleeps.") },
-  { "air.water-out", N_("Take outside at dusk: %s"), N_("water outside at dusk"),
+  { "air.water-out", N_("Take outside at dusk: %s"),
     N_("Wet wattles freeze, and open water dampens the air.") },
-  { "air.droppings", N_("Take droppings out every day: %s"), N_("droppings out every day"),
+  { "air.droppings", N_("Take droppings out every day: %s"),
     N_("Most of the water in the air of a house comes from droppings and wet bedding.") },
-  { "air.new-vent", N_("Add a vent under the eaves: %s"), N_("a vent under the eaves"),
+  { "air.new-vent", N_("Add a vent under the eaves: %s"),
     N_("Damp warm air rises; high up it gets out without a draught on the birds.") },
-  { "air.roof", N_("Insulate the roof: %s"), N_("an insulated roof"),
+  { "air.roof", N_("Insulate the roof: %s"),
     N_("A warm roof does not sweat, and keeps the birds' own warmth in.") },
-  { "bar.lengthen", N_("Make its bars longer: %s"), NULL,
+  { "bar.lengthen", N_("Make its bars longer: %s"),
     N_("Birds that find a seat sleep off the cold floor.") },
-  { "bar.add", N_("Add a bar: %s"), NULL,
+  { "bar.add", N_("Add a bar: %s"),
     N_("Birds that find a seat sleep off the cold floor.") },
-  { "bar.new", N_("Add a roost: %s"), NULL,
+  { "bar.new", N_("Add a roost: %s"),
     N_("Birds that find a seat sleep off the cold floor.") },
-  { "bar.lower", N_("Lower its bars: %s"), NULL,
+  { "bar.lower", N_("Lower its bars: %s"),
     N_("There is headroom further down, and the hop is shorter.") },
-  { "bar.widen", N_("Use wider bars: %s"), NULL,
+  { "bar.widen", N_("Use wider bars: %s"),
     N_("On a wide bar the feathers cover the toes.") },
-  { "nests.add", N_("Add boxes to it: %s"), NULL,
+  { "nests.add", N_("Add boxes to it: %s"),
     N_("Hens that wait for a box lay on the floor.") },
-  { "nests.new", N_("Add a row of boxes: %s"), NULL,
+  { "nests.new", N_("Add a row of boxes: %s"),
     N_("Hens that wait for a box lay on the floor.") },
-  { "nests.lower", N_("Lower it: %s"), NULL,
+  { "nests.lower", N_("Lower it: %s"),
     N_("Hens get up to it, and sleep on the bars above.") },
-  { "nests.line", N_("Line it with bedding: %s"), NULL,
+  { "nests.line", N_("Line it with bedding: %s"),
     N_("Bare boxes break eggs.") },
-  { "trough.lengthen", N_("Make it longer: %s"), NULL,
+  { "trough.lengthen", N_("Make it longer: %s"),
     N_("All birds of a flock eat and drink at once.") },
-  { "trough.add", N_("Add another like it: %s"), NULL,
+  { "trough.add", N_("Add another like it: %s"),
     N_("All birds of a flock eat and drink at once.") },
-  { "trough.add-other", N_("Add %s"), NULL,
+  { "trough.add-other", N_("Add %s"),
     N_("All birds of a flock eat and drink at once.") },
-  { "water.heat", N_("Keep it from freezing: %s"), NULL,
+  { "water.heat", N_("Keep it from freezing: %s"),
     N_("Birds that cannot drink do not eat either.") },
-  { "floor.bed", N_("Spread bedding: %s"), NULL,
+  { "floor.bed", N_("Spread bedding: %s"),
     N_("Dry bedding takes up droppings and gives birds something to scratch in.") },
-  { "roof.bear-snow", N_("Use wire mesh overhead: %s"), NULL,
+  { "roof.bear-snow", N_("Use wire mesh overhead: %s"),
     N_("It does not come down under snow.") },
-  { "heater.swap", N_("Put another heater in its place: %s"), NULL,
+  { "heater.swap", N_("Put another heater in its place: %s"),
     N_("It is made for a room this cold.") },
-  { "heater.add", N_("Add %s"), NULL,
+  { "heater.add", N_("Add %s"),
     N_("Every chick must find room in the warm.") },
-  { "pop-hole.widen", N_("Make it larger: %s"), NULL,
+  { "pop-hole.widen", N_("Make it larger: %s"),
     N_("A narrow hole is guarded by one bold bird.") },
-  { "pop-hole.add", N_("Add a pop hole: %s"), NULL,
+  { "pop-hole.add", N_("Add a pop hole: %s"),
     N_("One that is guarded does not shut the others in.") },
-  { "door.widen", N_("Make it wider: %s"), NULL,
+  { "door.widen", N_("Make it wider: %s"),
     N_("You come through with a bucket or a barrow.") },
-  { "door.raise", N_("Make it higher: %s"), NULL,
+  { "door.raise", N_("Make it higher: %s"),
     N_("You come through upright.") },
-  { "door.add", N_("Add a door: %s"), NULL,
+  { "door.add", N_("Add a door: %s"),
     N_("What you get to easily is looked at every day.") },
-  { "window.widen", N_("Make it wider: %s"), NULL,
+  { "window.widen", N_("Make it wider: %s"),
     N_("Hens lay by daylight.") },
-  { "window.add", N_("Add a window: %s"), NULL,
+  { "window.add", N_("Add a window: %s"),
     N_("Hens lay by daylight.") },
-  { "vent.open-winter", N_("Open the vents all the way in winter: %s"), NULL,
+  { "vent.open-winter", N_("Open the vents all the way in winter: %s"),
     N_("Damp air goes out.") },
-  { "vent.open-summer", N_("Open vents and windows all the way in summer: %s"), NULL,
+  { "vent.open-summer", N_("Open vents and windows all the way in summer: %s"),
     N_("Warm air goes out.") },
-  { "vent.widen", N_("Make it wider: %s"), NULL,
+  { "vent.widen", N_("Make it wider: %s"),
     N_("Damp and warm air go out.") },
-  { "vent.add", N_("Add a vent under the eaves: %s"), NULL,
+  { "vent.add", N_("Add a vent under the eaves: %s"),
     N_("Damp and warm air rise and go out there.") },
-  { "opening.slide", N_("Move it along its wall: %s"), NULL,
+  { "opening.slide", N_("Move it along its wall: %s"),
     N_("There it is out of the way.") },
-  { "guard.shut-at-dusk", N_("Shut it every dusk: %s"), NULL,
+  { "guard.shut-at-dusk", N_("Shut it every dusk: %s"),
     N_("Most birds are lost through a door that was not shut.") },
-  { "guard.latch", N_("Use a latch that holds: %s"), NULL,
+  { "guard.latch", N_("Use a latch that holds: %s"),
     N_("Paws and noses open simple latches.") },
-  { "guard.close-gap", N_("Close the gap: %s"), NULL,
+  { "guard.close-gap", N_("Close the gap: %s"),
     N_("Small hunters come through gaps a thumb wide.") },
-  { "guard.mesh", N_("Use mesh that holds, screwed on: %s"), NULL,
+  { "guard.mesh", N_("Use mesh that holds, screwed on: %s"),
     N_("Its holes are too small, and it is not torn.") },
-  { "guard.apron", N_("Lay a dig guard round it: %s"), NULL,
+  { "guard.apron", N_("Lay a dig guard round it: %s"),
     N_("What digs gives up where it meets mesh.") },
-  { "guard.mesh-floor", N_("Lay mesh under the floor: %s"), NULL,
+  { "guard.mesh-floor", N_("Lay mesh under the floor: %s"),
     N_("What digs and gnaws does not come through it.") },
-  { "guard.raise-walls", N_("Make its walls higher: %s"), NULL,
+  { "guard.raise-walls", N_("Make its walls higher: %s"),
     N_("They are not jumped, and leave no gap above.") },
-  { "guard.roof", N_("Roof it over with mesh: %s"), NULL,
+  { "guard.roof", N_("Roof it over with mesh: %s"),
     N_("Nothing climbs in or comes from above.") },
-  { "thing.move", N_("Move it: %s"), NULL,
+  { "thing.move", N_("Move it: %s"),
     N_("There it is of more use, and less in the way.") },
-  { "thing.turn", N_("Turn it: %s"), NULL,
+  { "thing.turn", N_("Turn it: %s"),
     N_("There it is of more use, and less in the way.") },
-  { "thing.move-in", N_("Put it in a pen: %s"), NULL,
+  { "thing.move-in", N_("Put it in a pen: %s"),
     N_("In no pen it is of no use.") },
-  { "thing.hang", N_("Hang it higher or lower: %s"), NULL,
+  { "thing.hang", N_("Hang it higher or lower: %s"),
     N_("At the right height it works.") },
-  { "thing.take-away", N_("Take it away: %s"), NULL,
+  { "thing.take-away", N_("Take it away: %s"),
     N_("Then it is in nothing's way.") },
-  { "birds.another-pen", N_("Move them to another pen: %s"), NULL,
+  { "birds.another-pen", N_("Move them to another pen: %s"),
     N_("There is room for them.") },
-  { "birds.fewer-males", N_("Keep fewer males: %s"), NULL,
+  { "birds.fewer-males", N_("Keep fewer males: %s"),
     N_("Hens are left in peace.") },
-  { "birds.fewer", N_("Keep fewer birds: %s"), NULL,
+  { "birds.fewer", N_("Keep fewer birds: %s"),
     N_("What there is then serves them all.") },
-  { "air.all", NULL, NULL, N_("Each helps; together nothing, or the least, is left to mend.") },
+  { "air.all", N_("All of this: %s"),
+    N_("Each helps; together nothing, or the least, is left to mend.") },
 };
 
 static const Row *
@@ -169,12 +168,9 @@ static char *
 say_part (const HcPlan *plan, const HcRemedy *remedy, guint part, HcUnits units)
 {
   const char *id = remedy->ids->pdata[part];
-  const Row *row = find_row (id);
 
-  if (row != NULL)
-    return g_strdup (_(row->part));
   if (g_str_equal (remedy->code, "air.vents"))
-    return say_vent (plan, id, hc_remedy_get_amount (remedy, part), units);
+    return say_vent (remedy->plan, id, hc_remedy_get_amount (remedy, part), units);
   return name_part (plan, remedy, id);
 }
 
@@ -234,6 +230,20 @@ say_fewer (const HcRemedy *remedy, const char *group)
       ngettext ("Keep %d bird fewer: %s", "Keep %d birds fewer: %s", (gulong) fewer), fewer, group);
 }
 
+static char *
+list_steps (const HcPlan *plan, const HcRemedy *remedy, HcUnits units)
+{
+  GString *list = g_string_new (NULL);
+
+  for (guint i = 0; i < remedy->steps->len; i++)
+    {
+      g_autofree char *step = hc_words_remedy (plan, remedy->steps->pdata[i], units);
+
+      g_string_append_printf (list, i > 0 ? _("; %s") : "%s", step);
+    }
+  return g_string_free (list, FALSE);
+}
+
 /**
  * hc_words_remedy: (skip)
  * @plan: the plan it is for, before it is done
@@ -247,17 +257,13 @@ char *
 hc_words_remedy (const HcPlan *plan, const HcRemedy *remedy, HcUnits units)
 {
   const Row *row = find_row (remedy->code);
-  g_autofree char *parts = list_parts (plan, remedy, units);
+  g_autofree char *parts = remedy->steps->len > 0 ? list_steps (plan, remedy, units)
+                                                  : list_parts (plan, remedy, units);
 
   g_return_val_if_fail (row != NULL, NULL);
   if (g_str_equal (remedy->code, "birds.fewer"))
     return say_fewer (remedy, parts);
-  if (row->label != NULL)
-    return g_strdup_printf (_(row->label), parts);
-  if (g_str_equal (remedy->code, "air.all"))
-    /* Translators: %s is a list of things to do. */
-    return g_strdup_printf (_("All of this: %s"), parts);
-  return with_capital (parts);
+  return row->label != NULL ? g_strdup_printf (_(row->label), parts) : with_capital (parts);
 }
 
 /**
