@@ -313,18 +313,15 @@ tell (const HcCall *call, const Answer *answer, GString *out)
   g_autofree char *headline = hc_words_night (hc_night_get_worst (&answer->night),
                                              hc_plan_get_site (call->plan)->units);
   g_autofree char *advice = hc_words_vent_advice (answer->advice, answer->open, &answer->night);
+  g_autofree char *note = hc_words_night_note (&answer->night);
   g_autofree char *hot
       = hc_words_hot_day (&answer->hot, hc_plan_get_site (call->plan)->units);
   g_autofree char *birds
       = hc_words_bird_range (&answer->birds, hc_flock_get_total (call->flock));
 
   g_string_append_printf (out, "%s\n", headline);
-  for (guint fault = HC_AIR_FAULT_TEMPERATURE; fault <= HC_AIR_FAULT_UNSETTLED; fault <<= 1)
-    if (answer->night.air_faults & fault)
-      g_string_append_printf (out, "%s\n", hc_words_air_fault ((HcAirFault) fault));
-  if (answer->night.n_states > 1)
-    g_string_append (out, _("The air can come to rest in more than one way; this is the "
-                            "dampest.\n"));
+  if (*note != '\0')
+    g_string_append_printf (out, "%s\n", note);
   for (guint i = 0; i < answer->night.n_spaces; i++)
     {
       const HcNightSpace *space = &answer->night.spaces[i];

@@ -280,6 +280,7 @@ draw_air (const HcSheet *sheet, Target *target, GError **error)
   g_autoptr (HcHouseNight) night = hc_house_night_new (
       hc_check_get_plan (sheet->check), house, hc_check_get_flock (sheet->check), NULL);
   guint space = find_fullest (&night->night);
+  g_autoptr (HcSideScene) scene = NULL;
   HcSideCut cut;
   HcInk ink;
   HcBox bounds;
@@ -290,7 +291,8 @@ draw_air (const HcSheet *sheet, Target *target, GError **error)
   bounds = hc_side_air_get_bounds (night, &cut, space);
   if (!start_drawing (sheet, target, bounds, &ink, error))
     return FALSE;
-  hc_draw_side (&ink, sheet->check, &cut);
+  scene = hc_side_scene_new (house, sheet->book, &cut);
+  hc_draw_side (&ink, sheet->check, scene);
   hc_draw_side_air (&ink, night, &cut, space);
   cairo_show_page (ink.cr);
   cairo_destroy (ink.cr);

@@ -12,5 +12,6 @@
 G_BEGIN_DECLS
 
 void hc_readings_show (GtkFlowBox *box, const HcNightSpace *space, HcUnits units);
+void hc_readings_show_ranges (GtkFlowBox *box, const HcNightSpace *space, HcUnits units);
 
 G_END_DECLS

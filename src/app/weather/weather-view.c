@@ -34,6 +34,7 @@ struct _HcWeatherView
 
   GtkLabel *sentence;
   GtkLabel *weather;
+  GtkLabel *note;
   GtkDropDown *where;
   HcAirPicture *picture;
   HcVentHandle *handle;
@@ -109,6 +110,15 @@ show_weather (HcWeatherView *self)
   hc_set_text (self->weather, text);
 }
 
+/* What is odd about the answer. */
+static void
+show_note (HcWeatherView *self)
+{
+  g_autofree char *note = hc_words_night_note (&self->night->night);
+
+  hc_set_text (self->note, note);
+}
+
 /* All that moves while a vent is dragged. */
 static void
 show_air (HcWeatherView *self)
@@ -117,6 +127,7 @@ show_air (HcWeatherView *self)
   g_autofree char *avoidable = hc_words_avoidable (shown != NULL ? shown->faults : 0);
 
   show_sentence (self);
+  show_note (self);
   hc_air_picture_show_air (self->picture);
   hc_set_text (self->avoidable, avoidable);
   hc_set_text (self->cold, hc_words_cold_risk (shown != NULL ? shown->cold : HC_COLD_NONE));
@@ -236,6 +247,9 @@ show_answer (HcWeatherView *self)
   gtk_widget_set_visible (GTK_WIDGET (self->help_heading), answer->remedies->len > 0);
   hc_set_text (self->birds, answer->night.n_spaces > 0 ? birds : NULL);
   hc_set_text (self->hot, hot);
+  if (answer->night.n_spaces > shown_at (self) && !hc_vent_handle_is_moving (self->handle))
+    hc_readings_show_ranges (self->readings, &answer->night.spaces[shown_at (self)],
+                             units_of (self));
   show_chart (self, answer);
   show_chicks (self, answer);
 }
@@ -387,6 +401,7 @@ hc_weather_view_class_init (HcWeatherViewClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HcWeatherView, weather);
   gtk_widget_class_bind_template_child (widget_class, HcWeatherView, picture);
   gtk_widget_class_bind_template_child (widget_class, HcWeatherView, where);
+  gtk_widget_class_bind_template_child (widget_class, HcWeatherView, note);
   gtk_widget_class_bind_template_child (widget_class, HcWeatherView, handle);
   gtk_widget_class_bind_template_child (widget_class, HcWeatherView, readings);
   gtk_widget_class_bind_template_child (widget_class, HcWeatherView, picture_words);

@@ -143,6 +143,29 @@ hc_words_vent_advice (HcVentAdvice advice, double open, const HcNight *night)
 }
 
 /**
+ * hc_words_night_note: (skip)
+ * @night: a night
+ *
+ * Returns: (transfer full): what was put right in the question or is odd about the
+ *   answer, a line each; empty where nothing is
+ */
+char *
+hc_words_night_note (const HcNight *night)
+{
+  GString *text = g_string_new (NULL);
+
+  for (guint fault = HC_AIR_FAULT_TEMPERATURE; fault <= HC_AIR_FAULT_UNSETTLED; fault <<= 1)
+    if (night->air_faults & fault)
+      g_string_append_printf (text, "%s%s", text->len > 0 ? "\n" : "",
+                              hc_words_air_fault ((HcAirFault) fault));
+  if (night->n_states > 1)
+    g_string_append_printf (text, "%s%s", text->len > 0 ? "\n" : "",
+                            _("The air can come to rest in more than one way; this is the "
+                              "dampest."));
+  return g_string_free (text, FALSE);
+}
+
+/**
  * hc_words_bird_range: (skip)
  * @range: with how many birds the night is well
  * @birds: how many there are

@@ -16,6 +16,7 @@ const char *hc_words_cold_risk (HcColdRisk risk);
 const char *hc_words_heat_risk (HcHeatRisk risk);
 const char *hc_words_air_fault (HcAirFault fault);
 char *hc_words_vent_advice (HcVentAdvice advice, double open, const HcNight *night) G_GNUC_WARN_UNUSED_RESULT;
+char *hc_words_night_note (const HcNight *night) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_words_bird_range (const HcBirdRange *range, gint64 birds) G_GNUC_WARN_UNUSED_RESULT;
 char *hc_words_night (const HcNightSpace *space, HcUnits units) G_GNUC_WARN_UNUSED_RESULT;
 
