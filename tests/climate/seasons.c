@@ -130,7 +130,7 @@ test_heat_and_what_helps (void)
 {
   HcHotHelp mild, hot;
 
-  work_out_hot_help (20, &mild);
+  work_out_hot_help (10, &mild);
   work_out_hot_help (36, &hot);
   g_assert_cmpint (mild.day.risk, ==, HC_HEAT_COMFORT);
   g_assert_cmpint (hot.day.risk, >=, HC_HEAT_STRESS);
