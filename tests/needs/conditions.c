@@ -40,6 +40,115 @@ test_twelve_square_metres_want_a_third_of_a_metre_of_window (void)
   house_clear (&house);
 }
 
+/* Light by pens of which something is changed. */
+static HcLevel
+light_of (House *house)
+{
+  g_autoptr (HcCheck) check = house_check (house, HC_CONDITION_DAY);
+  HcLevel level = hc_check_get_need_level (check, HC_NEED_LIGHT);
+
+  house_clear (house);
+  return level;
+}
+
+/* Its texts are those of the opening, which must not go first. */
+static HcOpeningValues
+last_opening (House *house)
+{
+  return *hc_opening_get (house->openings->pdata[house->openings->len - 1]);
+}
+
+static void
+change_last_opening (House *house, const HcOpeningValues *values)
+{
+  guint last = house->openings->len - 1;
+  const char *id = hc_opening_get_id (house->openings->pdata[last]);
+
+  g_ptr_array_add (house->openings, hc_opening_new (id, values));
+  g_ptr_array_remove_index (house->openings, last);
+}
+
+static void
+start_dark (House *house)
+{
+  start (house);
+  house_add_birds (house, "medium_layer", "p", 5, 0, -1);
+}
+
+static void
+test_glass_in_a_door_lets_in_light (void)
+{
+  House house;
+
+  start_dark (&house);
+  house_add_opening (&house, HC_OPENING_KEEPER_DOOR, "p-n", 2000, 900, 1900);
+  g_assert_cmpint (light_of (&house), ==, HC_LEVEL_SHORT);
+  for (int glazed = 0; glazed <= 1; glazed++)
+    {
+      HcOpeningValues door;
+
+      start_dark (&house);
+      house_add_opening (&house, HC_OPENING_KEEPER_DOOR, "p-n", 2000, 900, 1900);
+      door = last_opening (&house);
+      door.glazed = glazed;
+      change_last_opening (&house, &door);
+      g_assert_cmpint (light_of (&house) > HC_LEVEL_SHORT, ==, glazed);
+    }
+}
+
+/* Netting of which the book says that less than all of it is open. */
+static void
+test_wire_before_a_window_takes_light (void)
+{
+  House house;
+  HcOpeningValues window;
+
+  start_dark (&house);
+  house.rules.standard = (char *) "de-ordinance";
+  house_add_opening (&house, HC_OPENING_WINDOW, "p-n", 2000, 900, 400);
+  window = last_opening (&house);
+  window.mesh = (char *) "cloth_12";
+  change_last_opening (&house, &window);
+  g_assert_cmpint (light_of (&house), ==, HC_LEVEL_SHORT);
+}
+
+static void
+rebuild (House *house, const char *roof, const char *wall)
+{
+  HcPenValues pen = *hc_pen_get (house->pens->pdata[0]);
+  g_autoptr (HcPen) before = hc_pen_ref (house->pens->pdata[0]);
+  HcWallValues values = *hc_wall_get (house->walls->pdata[0]);
+  g_autoptr (HcWall) wall_before = hc_wall_ref (house->walls->pdata[0]);
+
+  pen.roof_construction = (char *) roof;
+  values.construction = (char *) wall;
+  g_ptr_array_remove_index (house->pens, 0);
+  g_ptr_array_insert (house->pens, 0, hc_pen_new (hc_pen_get_id (before), &pen));
+  g_ptr_array_remove_index (house->walls, 0);
+  g_ptr_array_insert (house->walls, 0, hc_wall_new (hc_wall_get_id (wall_before), &values));
+}
+
+static void
+test_clear_roofs_and_glass_walls_let_in_light (void)
+{
+  static const struct
+  {
+    const char *roof, *wall;
+    gboolean light;
+  } built[] = { { "steel_roof", "board_wall", FALSE },
+                { "clear_roof", "board_wall", TRUE },
+                { "steel_roof", "glass_wall", TRUE } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (built); i++)
+    {
+      House house;
+
+      start_dark (&house);
+      rebuild (&house, built[i].roof, built[i].wall);
+      g_assert_cmpint (light_of (&house) > HC_LEVEL_SHORT, ==, built[i].light);
+    }
+}
+
 static House *
 bed (House *house, const char *pen, double depth_mm)
 {
@@ -223,10 +332,9 @@ open_the_gate_outwards (House *house)
   HcOpeningValues gate;
 
   block_the_gate (house);
-  gate = *hc_opening_get (house->openings->pdata[house->openings->len - 1]);
+  gate = last_opening (house);
   gate.swing = HC_SWING_OUT;
-  g_ptr_array_set_size (house->openings, house->openings->len - 1);
-  g_ptr_array_add (house->openings, hc_opening_new ("gate", &gate));
+  change_last_opening (house, &gate);
 }
 
 static void
@@ -353,6 +461,12 @@ main (int argc, char **argv)
   g_test_add_func ("/need-litter/a-bare-floor-is-told", test_a_bare_floor_is_told);
   g_test_add_func ("/need-light/twelve-square-metres-want-a-third-of-a-metre-of-window",
                    test_twelve_square_metres_want_a_third_of_a_metre_of_window);
+  g_test_add_func ("/need-light/glass-in-a-door-lets-in-light",
+                   test_glass_in_a_door_lets_in_light);
+  g_test_add_func ("/need-light/wire-before-a-window-takes-light",
+                   test_wire_before_a_window_takes_light);
+  g_test_add_func ("/need-light/clear-roofs-and-glass-walls-let-in-light",
+                   test_clear_roofs_and_glass_walls_let_in_light);
   g_test_add_func ("/need-air/a-house-without-vents-is-short-of-air",
                    test_a_house_without_vents_is_short_of_air);
   for (guint i = 0; i < G_N_ELEMENTS (companies); i++)

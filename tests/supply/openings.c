@@ -50,7 +50,7 @@ test_shut_in_no_hole_leads_out_to_open_ground (void)
 }
 
 static void
-test_windows_let_in_light_and_doors_do_not (void)
+test_windows_let_in_light_and_doors_as_far_as_they_are_glass (void)
 {
   Sample sample;
 
@@ -58,6 +58,8 @@ test_windows_let_in_light_and_doors_do_not (void)
   add_opening (&sample, HC_OPENING_WINDOW, 600, 500);
   add_opening (&sample, HC_OPENING_KEEPER_DOOR, 800, 1900);
   g_assert_cmpfloat (sample_total (&sample, HC_OFFER_LIGHT, HC_LEVEL_TIGHT), ==, 300000);
+  add_opening (&sample, HC_OPENING_KEEPER_DOOR, 800, 2000)->glazed = 0.25;
+  g_assert_cmpfloat (sample_total (&sample, HC_OFFER_LIGHT, HC_LEVEL_TIGHT), ==, 700000);
   sample_clear (&sample);
 }
 
@@ -140,7 +142,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/openings/pop-hole", test_a_pop_hole_of_the_law_lets_hens_out);
   g_test_add_func ("/openings/shut-in", test_shut_in_no_hole_leads_out_to_open_ground);
-  g_test_add_func ("/openings/light", test_windows_let_in_light_and_doors_do_not);
+  g_test_add_func ("/openings/light", test_windows_let_in_light_and_doors_as_far_as_they_are_glass);
   g_test_add_func ("/openings/vents", test_vents_count_as_far_as_they_stand_open);
   g_test_add_func ("/openings/mesh", test_mesh_takes_part_of_a_vent);
   g_test_add_func ("/openings/low-vent", test_a_low_winter_vent_is_named);

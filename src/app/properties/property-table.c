@@ -147,6 +147,7 @@ static const HcProperty of_openings[] = {
   { "shut_at_dusk", N_("Shut at dusk"), birds_pass, NULL, HC_CHOICES_NONE },
   { "open_winter", N_("Open in winter"), air_passes, NULL, HC_CHOICES_NONE },
   { "open_summer", N_("Open in summer"), air_passes, NULL, HC_CHOICES_NONE },
+  { "glazed", N_("Part of it is glass"), is_door, NULL, HC_CHOICES_NONE },
   { "swing", N_("Swings"), is_door, swings, HC_CHOICES_NONE },
   { "hinge", N_("Hinges"), is_door, hinges, HC_CHOICES_NONE },
   { "mesh", N_("Mesh over it"), air_passes, NULL, HC_CHOICES_MESH },

@@ -25,6 +25,7 @@ static const HcMember members[] = {
   HC_NUMBER (HcOpeningValues, open_summer, "open_summer", 0, 1, 1),
   HC_FLAG (HcOpeningValues, shut_at_dusk, "shut_at_dusk", TRUE),
   HC_FLAG (HcOpeningValues, open_by_day, "open_by_day", TRUE),
+  HC_NUMBER (HcOpeningValues, glazed, "glazed", 0, 1, 0),
   HC_WORD (HcOpeningValues, swing, "swing", swings, HC_SWING_OUT),
   HC_WORD (HcOpeningValues, hinge, "hinge", hinges, HC_HINGE_START),
   HC_TEXT (HcOpeningValues, mesh, "mesh"),

@@ -63,6 +63,7 @@ typedef enum
  * @open_summer: share that can be opened in the heat, 0 to 1
  * @shut_at_dusk: whether it is shut every dusk
  * @open_by_day: whether birds may pass it by day (a door or pop hole)
+ * @glazed: share of a door that lets daylight in, 0 to 1; a window always does
  * @swing: a #HcSwing
  * @hinge: a #HcHinge, seen along the wall
  * @mesh: id of the mesh over it
@@ -82,6 +83,7 @@ typedef struct
   double open_summer;
   gboolean shut_at_dusk;
   gboolean open_by_day;
+  double glazed;
   int swing;
   int hinge;
   char *mesh;

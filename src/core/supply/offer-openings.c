@@ -62,6 +62,15 @@ hc_offer_make_way_out (HcOfferKind kind, const HcOfferContext *context, HcOffer 
     }
 }
 
+/* How much of an opening daylight comes in by. */
+static double
+glass_share (const HcOpeningValues *values)
+{
+  if (values->kind == HC_OPENING_WINDOW)
+    return 1;
+  return values->kind == HC_OPENING_KEEPER_DOOR ? values->glazed : 0;
+}
+
 void
 hc_offer_make_light (HcOfferKind kind, const HcOfferContext *context, HcOffer *offer)
 {
@@ -73,10 +82,10 @@ hc_offer_make_light (HcOfferKind kind, const HcOfferContext *context, HcOffer *o
       const HcRoomWall *wall = hc_room_get_wall_of (context->room, openings->pdata[i]);
       HcPlace place;
 
-      if (values->kind != HC_OPENING_WINDOW || wall == NULL || !hc_room_wall_is_outer (wall))
+      if (glass_share (values) <= 0 || wall == NULL || !hc_room_wall_is_outer (wall))
         continue;
       init_place (&place, context, openings->pdata[i], wall);
-      hc_place_set_amount (&place, values->width_mm * values->height_mm);
+      hc_place_set_amount (&place, glass_share (values) * values->width_mm * values->height_mm);
       hc_place_set_suits (&place, hc_bodies_all (context));
       hc_offer_add_place (offer, &place);
     }

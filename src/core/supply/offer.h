@@ -25,7 +25,7 @@ G_BEGIN_DECLS
  * @HC_OFFER_NIPPLES: nipples and cups
  * @HC_OFFER_WARMTH: mm² of heated floor
  * @HC_OFFER_WAY_OUT: mm of pop-hole width
- * @HC_OFFER_LIGHT: mm² of window
+ * @HC_OFFER_LIGHT: mm² of glass in windows and doors
  * @HC_OFFER_VENTS_WINTER: mm² of vent left open in the cold
  * @HC_OFFER_VENTS_SUMMER: mm² of vent and opening in the heat
  */

@@ -14,12 +14,24 @@
 
 #include <glib/gi18n-lib.h>
 
+static double
+sum_winter_vents (const HcNeedContext *context, HcLevel level)
+{
+  return hc_share_of_floor_sum (context, HC_OFFER_VENTS_WINTER, level);
+}
+
+static double
+sum_summer_vents (const HcNeedContext *context, HcLevel level)
+{
+  return hc_share_of_floor_sum (context, HC_OFFER_VENTS_SUMMER, level);
+}
+
 static void
 judge (const HcNeedContext *context, HcAnswer *answer)
 {
-  hc_share_of_floor_judge (context, HC_OFFER_VENTS_WINTER, HC_FIGURE_AIR_WINTER_VENTS,
+  hc_share_of_floor_judge (context, sum_winter_vents, HC_FIGURE_AIR_WINTER_VENTS,
                            "air.winter-vents", answer);
-  hc_share_of_floor_judge (context, HC_OFFER_VENTS_SUMMER, HC_FIGURE_AIR_SUMMER_VENTS,
+  hc_share_of_floor_judge (context, sum_summer_vents, HC_FIGURE_AIR_SUMMER_VENTS,
                            "air.summer-vents", answer);
   hc_count_tell_lost_places (context, HC_OFFER_VENTS_WINTER, "air.vent-too-low", answer);
   hc_night_air_judge (context, answer);

@@ -7,6 +7,7 @@
 #include "needs/judges/judges.h"
 
 #include "book/figure-names.h"
+#include "needs/judges/daylight.h"
 #include "needs/judges/share-of-floor.h"
 
 #include <glib/gi18n-lib.h>
@@ -14,7 +15,7 @@
 static void
 judge (const HcNeedContext *context, HcAnswer *answer)
 {
-  hc_share_of_floor_judge (context, HC_OFFER_LIGHT, HC_FIGURE_LIGHT_WINDOW_AREA,
+  hc_share_of_floor_judge (context, hc_daylight_sum, HC_FIGURE_LIGHT_WINDOW_AREA,
                            "light.too-little", answer);
 }
 

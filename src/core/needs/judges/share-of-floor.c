@@ -9,8 +9,8 @@
 #include "needs/serve/asking.h"
 #include "needs/serve/found.h"
 
-static double
-sum_offered (const HcNeedContext *context, HcOfferKind kind, HcLevel level)
+double
+hc_share_of_floor_sum (const HcNeedContext *context, HcOfferKind kind, HcLevel level)
 {
   HcFounds founds;
   double sum;
@@ -23,14 +23,14 @@ sum_offered (const HcNeedContext *context, HcOfferKind kind, HcLevel level)
 }
 
 static gboolean
-reaches (const HcNeedContext *context, HcOfferKind kind, const char *name, HcLevel level,
-         HcFinding *finding)
+reaches (const HcNeedContext *context, HcAreaOffered offered_at, const char *name,
+         HcLevel level, HcFinding *finding)
 {
   const HcDemand *demand = hc_standard_find_demand (
       hc_case_get_standard (context->about, level), name, NULL, HC_WEEK_GROWN,
       context->condition);
   HcBasis basis = { .ground_floor_mm2 = hc_need_context_get_ground_floor_mm2 (context) };
-  double offered = sum_offered (context, kind, level);
+  double offered = offered_at (context, level);
 
   if (demand == NULL || hc_demand_grade (demand, offered, 1, 0, &basis) >= level)
     return TRUE;
@@ -51,8 +51,8 @@ has_roof (const HcNeedContext *context)
 }
 
 void
-hc_share_of_floor_judge (const HcNeedContext *context, HcOfferKind kind, const char *figure,
-                         const char *code, HcAnswer *answer)
+hc_share_of_floor_judge (const HcNeedContext *context, HcAreaOffered offered,
+                         const char *figure, const char *code, HcAnswer *answer)
 {
   gint64 birds = hc_need_context_count_birds (context, ~(HcBodies) 0);
   HcLevel reached = HC_LEVEL_SHORT;
@@ -61,7 +61,7 @@ hc_share_of_floor_judge (const HcNeedContext *context, HcOfferKind kind, const c
   if (birds == 0 || !has_roof (context))
     return;
   answer->birds = birds;
-  while (reached < HC_LEVEL_PLENTY && reaches (context, kind, figure, reached + 1, finding))
+  while (reached < HC_LEVEL_PLENTY && reaches (context, offered, figure, reached + 1, finding))
     {
       reached++;
       finding->level = reached;

@@ -9,8 +9,11 @@
 
 G_BEGIN_DECLS
 
-/* Private to needs/. */
-void hc_share_of_floor_judge (const HcNeedContext *context, HcOfferKind kind,
+/* Private to needs/: mm² there are of something at a level. */
+typedef double (*HcAreaOffered) (const HcNeedContext *context, HcLevel level);
+
+double hc_share_of_floor_sum (const HcNeedContext *context, HcOfferKind kind, HcLevel level);
+void hc_share_of_floor_judge (const HcNeedContext *context, HcAreaOffered offered,
                               const char *figure, const char *code, HcAnswer *answer);
 
 G_END_DECLS
