@@ -27,6 +27,7 @@ hc_case_init (HcCase *self, HcCheckCache *cache, HcPlan *plan, HcBook *book,
   self->aim = hc_standard_ref (standard);
   self->table = hc_check_cache_get_table (cache, flock);
   self->night = NULL;
+  self->follows = FALSE;
 }
 
 void

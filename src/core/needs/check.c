@@ -81,6 +81,7 @@ answer_needs (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition condi
   HcCase about;
 
   hc_case_init (&about, cache, plan, book, condition, flock);
+  about.follows = before != NULL;
   g_atomic_ref_count_init (&check->refs);
   check->plan = hc_plan_ref (plan);
   check->flock = hc_flock_ref (flock);
@@ -146,7 +147,8 @@ hc_check_needs (HcCheckCache *cache, HcPlan *plan, HcBook *book, HcCondition con
  * @flock: the birds of the day, of the same plan and book
  *
  * Judges @plan in the condition of @before, in time for the next picture of the
- * drag: needs that settle keep the answer they had.
+ * drag: needs that settle keep the answer they had, and birds are taken to walk
+ * straight.
  *
  * Returns: (transfer full): the answers
  */

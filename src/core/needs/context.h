@@ -13,7 +13,8 @@ G_BEGIN_DECLS
 
 /* Private to needs/: one plan, one day, one condition. The standard for the
  * least is the one chosen; where that is a law that states only a minimum,
- * good and plenty are its fallback's. */
+ * good and plenty are its fallback's. With @follows it is one picture of a drag,
+ * and what is dear to work out waits for the end of it. */
 typedef struct
 {
   HcCheckCache *cache;
@@ -28,6 +29,7 @@ typedef struct
   HcStandard *aim;
   guint table;
   HcHouseNight *night;
+  gboolean follows;
 } HcCase;
 
 void hc_case_init (HcCase *self, HcCheckCache *cache, HcPlan *plan, HcBook *book,

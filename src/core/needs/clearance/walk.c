@@ -1,13 +1,13 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * From the corners of the house to the nearest feeder or drinker, as straight
- * as a bird would like to go. */
+ * From the corners of the house to the nearest feeder or drinker, on foot. */
 #include "config.h"
 
 #include "needs/clearance/walk.h"
 
-#include <math.h>
+#include "base/shape-relate.h"
+#include "supply/bird-way.h"
 
 /* A corner and how far it is from the nearest fitting of the kind. */
 typedef struct
@@ -17,43 +17,55 @@ typedef struct
   const char *nearest;
 } Walk;
 
-static double
-distance_to_fitting_mm (HcPoint from, const HcFittingValues *values)
+/* As wide and as high as the largest of the birds. */
+static HcWalker
+largest_bird (const HcNeedContext *context)
 {
-  HcPoint own = hc_point_turn (
-      hc_point_subtract (from, hc_point (values->x_mm, values->y_mm)), -values->turn_deg);
+  HcWalker bird = { 0 };
 
-  if (values->form == HC_FORM_ROUND)
-    return MAX (0, hc_point_length (own) - values->width_mm / 2);
-  return hypot (MAX (0, ABS (own.x_mm) - values->width_mm / 2),
-                MAX (0, ABS (own.y_mm) - values->depth_mm / 2));
+  for (guint i = 0; i < hc_need_context_get_n_bodies (context); i++)
+    if (context->counts[i] > 0)
+      {
+        const HcBody *body = hc_need_context_get_body (context, i);
+
+        bird.width_mm = MAX (bird.width_mm, hc_body_get_width_mm (body));
+        bird.headroom_mm = MAX (bird.headroom_mm, hc_body_get_head_mm (body));
+      }
+  return bird;
 }
 
-static void
-find_nearest (const HcNeedContext *context, HcFittingKind kind, HcPoint from, Walk *walk)
+/* Where the middle of a bird is that stands in the corner a wall starts from. */
+static HcPoint
+stand_in_corner (const HcRoom *room, guint wall, double half_mm)
 {
-  for (guint i = 0; i < hc_need_context_get_n_rooms (context); i++)
-    {
-      HcParts *fittings = hc_room_get (hc_need_context_get_room (context, i))->fittings;
+  guint n = hc_room_get_n_walls (room);
+  HcPoint at = hc_room_get_wall (room, wall)->from;
+  HcPoint before = hc_point_unit (
+      hc_point_subtract (hc_room_get_wall (room, (wall + n - 1) % n)->from, at));
+  HcPoint after = hc_point_unit (hc_point_subtract (hc_room_get_wall (room, wall)->to, at));
+  HcPoint inside = hc_point_scale (hc_point_add (before, after), half_mm);
+  HcPoint stand = hc_point_add (at, inside);
 
-      for (guint j = 0; j < fittings->len; j++)
-        {
-          const HcFittingValues *values = hc_fitting_get (fittings->pdata[j]);
-          double distance_mm;
-
-          if (values->kind != (int) kind)
-            continue;
-          distance_mm = distance_to_fitting_mm (from, values);
-          if (walk->nearest != NULL && distance_mm >= walk->distance_mm)
-            continue;
-          walk->distance_mm = distance_mm;
-          walk->nearest = hc_fitting_get_id (fittings->pdata[j]);
-        }
-    }
+  return hc_shape_contains_point (hc_room_get_outline (room), stand)
+             ? stand
+             : hc_point_subtract (at, inside);
 }
 
 static Walk
-find_farthest (const HcNeedContext *context, HcFittingKind kind)
+walk_from (const HcNeedContext *context, HcBirdWay *way, guint room, HcPoint from)
+{
+  Walk walk = { hc_need_context_get_room (context, room), 0, NULL };
+  const HcFitting *nearest
+      = context->about->follows ? hc_bird_way_find_straight (way, from, &walk.distance_mm)
+                                : hc_bird_way_find (way, room, from, &walk.distance_mm);
+
+  if (nearest != NULL)
+    walk.nearest = hc_fitting_get_id (nearest);
+  return walk;
+}
+
+static Walk
+find_farthest (const HcNeedContext *context, const HcWalker *bird, HcBirdWay *way)
 {
   Walk farthest = { NULL, -1, NULL };
 
@@ -63,9 +75,9 @@ find_farthest (const HcNeedContext *context, HcFittingKind kind)
 
       for (guint wall = 0; hc_room_is_roofed (room) && wall < hc_room_get_n_walls (room); wall++)
         {
-          Walk walk = { room, 0, NULL };
+          Walk walk = walk_from (context, way, i,
+                                 stand_in_corner (room, wall, bird->width_mm / 2));
 
-          find_nearest (context, kind, hc_room_get_wall (room, wall)->from, &walk);
           if (walk.nearest != NULL && walk.distance_mm > farthest.distance_mm)
             farthest = walk;
         }
@@ -73,11 +85,25 @@ find_farthest (const HcNeedContext *context, HcFittingKind kind)
   return farthest;
 }
 
+static Walk
+find_farthest_of (const HcNeedContext *context, HcFittingKind kind)
+{
+  guint n = hc_need_context_get_n_rooms (context);
+  g_autofree HcRoom **rooms = g_new0 (HcRoom *, n + 1);
+  HcWalker bird = largest_bird (context);
+  g_autoptr (HcBirdWay) way = NULL;
+
+  for (guint i = 0; i < n; i++)
+    rooms[i] = hc_need_context_get_room (context, i);
+  way = hc_bird_way_new (rooms, n, &bird, kind);
+  return find_farthest (context, &bird, way);
+}
+
 void
 hc_walk_tell_farthest (const HcNeedContext *context, HcFittingKind kind, const char *figure,
                        const char *code, HcAnswer *answer)
 {
-  Walk farthest = find_farthest (context, kind);
+  Walk farthest = find_farthest_of (context, kind);
   const HcLimit *limit = hc_need_context_find_plain_limit (context, figure, HC_LEVEL_GOOD);
   HcFinding *finding;
   HcLevel level;
