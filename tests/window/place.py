@@ -59,17 +59,6 @@ def stay_in_by_keys():
     equal(site(window)['birds_go_out'], False, 'birds go out')
 
 
-@case('a predator is ticked, and the latch nobody told of is asked about, by mouse')
-def tick_by_mouse():
-    window = open_plan(plans.two_pens())
-    box = place_page(window).find('raccoon', 'check box')
-    needs = window.part('HcNeedsPanel')
-    needs.is_gone('Predators', 'push button')
-    box.click()
-    needs.find('Predators', 'push button')
-    equal(site(window)['predators'], ['raccoon'], 'predators')
-
-
 @case('a predator is ticked, unticked and ticked again by undoing, by keys')
 def tick_by_keys():
     window = open_plan(plans.two_pens())

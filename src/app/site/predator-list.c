@@ -1,7 +1,7 @@
 /* SPDX-FileCopyrightText: 2026 The Hencote authors
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A box to tick for each predator of the book. */
+ * A switch for each predator of the book. */
 #include "config.h"
 
 #include "app/site/predator-list.h"
@@ -32,13 +32,22 @@ toggled (HcPredatorList *self)
 }
 
 static void
-add_box (HcPredatorList *self, const HcPredator *animal)
+add_row (HcPredatorList *self, const HcPredator *animal)
 {
-  GtkWidget *box = gtk_check_button_new_with_label (hc_predator_get_name (animal));
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *label = gtk_label_new (hc_predator_get_name (animal));
+  GtkWidget *box = gtk_switch_new ();
 
-  gtk_widget_set_tooltip_text (box, hc_predator_get_note (animal));
-  g_signal_connect_swapped (box, "toggled", G_CALLBACK (toggled), self);
-  gtk_box_append (GTK_BOX (self), box);
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_widget_set_hexpand (label, TRUE);
+  gtk_widget_set_valign (box, GTK_ALIGN_CENTER);
+  gtk_widget_set_tooltip_text (row, hc_predator_get_note (animal));
+  gtk_accessible_update_relation (GTK_ACCESSIBLE (box), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
+                                  label, NULL, -1);
+  g_signal_connect_swapped (box, "notify::active", G_CALLBACK (toggled), self);
+  gtk_box_append (GTK_BOX (row), label);
+  gtk_box_append (GTK_BOX (row), box);
+  gtk_box_append (GTK_BOX (self), row);
   g_hash_table_insert (self->boxes, (gpointer) animal->id, box);
 }
 
@@ -61,20 +70,20 @@ hc_predator_list_show (HcPredatorList *self, HcBook *book, char **ids)
   gpointer id, box;
 
   for (guint i = 0; g_hash_table_size (self->boxes) < hc_book_get_n_predators (book); i++)
-    add_box (self, hc_book_get_predator_at (book, i));
+    add_row (self, hc_book_get_predator_at (book, i));
   self->showing = TRUE;
   g_hash_table_iter_init (&iter, self->boxes);
   while (g_hash_table_iter_next (&iter, &id, &box))
-    gtk_check_button_set_active (box, is_named (ids, id));
+    gtk_switch_set_active (box, is_named (ids, id));
   self->showing = FALSE;
 }
 
 static gboolean
 is_ticked (HcPredatorList *self, const char *id)
 {
-  GtkCheckButton *box = g_hash_table_lookup (self->boxes, id);
+  GtkSwitch *box = g_hash_table_lookup (self->boxes, id);
 
-  return box != NULL && gtk_check_button_get_active (box);
+  return box != NULL && gtk_switch_get_active (box);
 }
 
 /**
@@ -121,5 +130,6 @@ static void
 hc_predator_list_init (HcPredatorList *self)
 {
   gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
+  gtk_box_set_spacing (GTK_BOX (self), 6);
   self->boxes = g_hash_table_new (g_str_hash, g_str_equal);
 }
