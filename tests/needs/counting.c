@@ -61,6 +61,24 @@ test_heavy_birds_are_confined_to_low_bars (void)
   house_clear (&house);
 }
 
+/* Heavy birds go no higher than 60 cm, in comfort no higher than 45 cm. */
+static void
+test_a_bar_that_is_not_good_is_a_bar (void)
+{
+  House house;
+  g_autoptr (HcCheck) check = NULL;
+
+  start (&house);
+  house_add_roost (&house, "p", 3000, 1000, 2000, 400, 1)->base_mm = 600;
+  house_add_birds (&house, "heavy_breed", "p", 4, 0, -1);
+  check = house_check (&house, HC_CONDITION_DAY);
+  g_assert_cmpint (served (check, HC_NEED_ROOST, HC_LEVEL_TIGHT), ==, 4);
+  g_assert_cmpint (served (check, HC_NEED_ROOST, HC_LEVEL_GOOD), ==, 0);
+  g_assert_null (house_find (check, "roost.none"));
+  g_assert_cmpint (house_find (check, "roost.too-few-seats")->birds, ==, 4);
+  house_clear (&house);
+}
+
 static void
 test_narrow_bars_are_told_where_nights_are_hard (void)
 {
@@ -337,6 +355,8 @@ main (int argc, char **argv)
   g_test_add_func ("/need-roost/every-hen-needs-a-seat", test_every_hen_needs_a_seat);
   g_test_add_func ("/need-roost/heavy-birds-are-confined-to-low-bars",
                    test_heavy_birds_are_confined_to_low_bars);
+  g_test_add_func ("/need-roost/a-bar-that-is-not-good-is-a-bar",
+                   test_a_bar_that_is_not_good_is_a_bar);
   g_test_add_func ("/need-roost/narrow-bars-are-told-where-nights-are-hard",
                    test_narrow_bars_are_told_where_nights_are_hard);
   g_test_add_func ("/need-nests/only-hens-at-lay-need-nests", test_only_hens_at_lay_need_nests);

@@ -190,6 +190,17 @@ test_a_rung_says_what_would_lift_it (void)
 }
 
 static void
+test_what_lifts_a_rung_to_nothing_serves_the_others (void)
+{
+  HcRung rung = { HC_NEED_FEED, -1, "feed.too-little", 840, "mm", 0 };
+  g_autofree char *text = hc_words_rung (&rung, HC_UNITS_METRIC);
+
+  g_assert_cmpstr (text, ==,
+                   "Feeders: too little already; 84 cm more of feeder edge would be enough for "
+                   "the other birds");
+}
+
+static void
 test_a_fitting_is_told_by_what_and_where (void)
 {
   House house;
@@ -228,6 +239,8 @@ main (int argc, char **argv)
   g_test_add_func ("/words/the-headline-says-what-runs-out",
                    test_the_headline_says_what_runs_out);
   g_test_add_func ("/words/a-rung-says-what-would-lift-it", test_a_rung_says_what_would_lift_it);
+  g_test_add_func ("/words/what-lifts-a-rung-to-nothing-serves-the-others",
+                   test_what_lifts_a_rung_to_nothing_serves_the_others);
   g_test_add_func ("/words/a-fitting-is-told-by-what-and-where",
                    test_a_fitting_is_told_by_what_and_where);
   return g_test_run ();

@@ -74,6 +74,17 @@ def add_kind():
     equal(added(window)['kind'], 'bantam', 'kind')
 
 
+@case('the kind of a group without a breed is changed by keys')
+def kind_by_keys():
+    batch = {**plans.hens(), 'kind': 'heavy_breed'}
+    del batch['breed']
+    window = open_plan(plans.two_pens(batches=[batch]))
+    choices.by_keys(birds_page(window).find('Kind', 'combo box'), 'duck')
+    equal(first(window)['kind'], 'duck', 'kind')
+    keys('ctrl+z')
+    equal(first(window)['kind'], 'heavy_breed', 'kind, undone')
+
+
 @case('females and males are counted up by the buttons')
 def count_by_mouse():
     window = open_plan(plans.two_pens())
@@ -187,6 +198,35 @@ def remove():
     equal(window.saved()['batches'], [plans.hens()], 'groups')
 
 
+@case('a group is removed by keys, and comes back when undone')
+def remove_by_keys():
+    window = open_plan(plans.two_pens())
+    page = birds_page(window)
+    page.find('Remove this group of birds', 'push button').reach()
+    keys('space')
+    page.is_gone('Remove this group of birds')
+    equal(window.saved().get('batches', []), [], 'groups')
+    keys('ctrl+z')
+    page.find('Remove this group of birds', 'push button')
+    equal(window.saved()['batches'], [plans.hens()], 'groups')
+
+
+@case('a group is given a name, the field pressed by mouse')
+def name_by_mouse():
+    window = open_plan(plans.two_pens())
+    birds_page(window).find('Name', 'text').click()
+    write_over('Old ladies')
+    equal(first(window)['name'], 'Old ladies', 'name')
+
+
+@case('a group is given a name by keys')
+def name_by_keys():
+    window = open_plan(plans.two_pens())
+    birds_page(window).find('Name', 'text').reach()
+    write_over('Old ladies')
+    equal(first(window)['name'], 'Old ladies', 'name')
+
+
 @case('the day the plan is judged on is typed')
 def type_day():
     window = open_plan(plans.two_pens())
@@ -196,6 +236,29 @@ def type_day():
     write_over('2026-08-15')
     page.find('Judged on: 15 Aug 2026', 'push button')
     equal(window.saved()['as_of'], '2026-08-15', 'day')
+
+
+@case('the day the plan is judged on is opened and typed by keys')
+def type_day_by_keys():
+    window = open_plan(plans.two_pens())
+    page = birds_page(window)
+    page.find('Judged on: *', 'push button').reach()
+    keys('space')
+    page.find('Type a day', 'text').find(role='text').reach()
+    write_over('2026-08-15')
+    page.find('Judged on: 15 Aug 2026', 'push button')
+    equal(window.saved()['as_of'], '2026-08-15', 'day')
+
+
+@case('the day a group hatched is typed, its field opened by mouse')
+def hatched_by_mouse():
+    window = open_plan(plans.two_pens())
+    page = birds_page(window)
+    page.find('Hatched: *', 'push button').click()
+    page.find('Type a day', 'text')
+    write_over('2026-05-01')
+    page.find('Hatched: 1 May 2026', 'push button')
+    equal(first(window)['hatched'], '2026-05-01', 'hatched')
 
 
 @case('chicks that are grown on the day need no warmth of their own')

@@ -47,3 +47,12 @@ def narrow(choice, typed, name):
     first = choice.find(role='list item')
     wait(lambda: choice.find(role='list item').name == name, f'{typed!r} finds {name!r} first')
     return first
+
+
+def by_mouse(choice, name):
+    wait(lambda: choice.box[3] > 0, f'{choice.name!r} is laid out')
+    open_by_mouse(choice)
+    row = choice.find(name, 'list item')
+    row.bring_into_view(choice.find(role='list'))
+    row.click()
+    closed(choice)

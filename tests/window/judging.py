@@ -2,10 +2,16 @@
 # SPDX-FileCopyrightText: 2026 The Hencote authors
 # SPDX-License-Identifier: GPL-3.0-or-later
 """What the plan is judged to be: live while dragging, shown, and by whose rules."""
+import json
+import pathlib
+import re
+
 import plans
 from cases import case, open_plan, run
-from floor import open_floor
-from screen import drag, equal, keys, wait
+from floor import Floor, open_floor
+from screen import carry, drag, equal, keys, wait, write
+
+HOUSES = pathlib.Path(__file__).parents[2] / 'data' / 'houses'
 
 
 def count_of(window, need):
@@ -44,6 +50,52 @@ def switch_condition():
 def headline():
     window = open_plan(plans.two_pens())
     window.part('HcStrip').says('Not one bird is served yet')
+
+
+def barn():
+    """A ready house whose nest boxes run out first."""
+    return json.loads((HOUSES / 'barn-bay.hencote').read_text(encoding='utf-8'))
+
+
+def in_comfort(window):
+    """Birds the strip says the house holds in comfort, and what it says runs out first."""
+    for thing in window.part('HcStrip').walk():
+        found = re.match(r'(\d+) in comfort, \d+ at most; (.*) runs? out first', thing.name)
+        if found:
+            return int(found[1]), found[2]
+    return None
+
+
+def more_nests(add):
+    window = open_plan(barn())
+    window.part('HcFloorView')
+    before, first = wait(lambda: in_comfort(window), 'the strip says how many')
+    equal(first, 'nest boxes', 'what runs out first')
+    add(window)
+    wait(lambda: (in_comfort(window) or (0, ''))[0] > before, 'the house holds more birds')
+    equal(in_comfort(window)[1] == first, False, 'nest boxes still run out first')
+    keys('ctrl+z')
+    wait(lambda: in_comfort(window) == (before, first), 'undone, it is as before')
+
+
+@case('nest boxes dragged on to the floor raise what the strip says')
+def more_nests_by_mouse():
+    def add(window):
+        floor = Floor(window).item('Indoors*')
+        left, top, width, height = floor.box
+        carry(window.part('HcShelf').find('nest box', 'push button'),
+              (left + width * 0.5, top + height * 0.85))
+    more_nests(add)
+
+
+@case('nest boxes added by keys raise what the strip says')
+def more_nests_by_keys():
+    def add(window):
+        Floor(window).tab_to('Indoors*')
+        keys('ctrl+f')
+        write('nest box')
+        keys('Return')
+    more_nests(add)
 
 
 @case('every item of the floor has a role, a name, and says where it is')

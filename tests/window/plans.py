@@ -19,8 +19,8 @@ def fitting(kind, name, x, y, width, depth, **more):
 
 
 def roost(name='Bar', x=1000, y=1000, **more):
-    return fitting('roost', name, x, y, 1200, 60, height_mm=50, base_mm=600, bars=1,
-                   bar_width_mm=60, **more)
+    return fitting('roost', name, x, y, 1200, 60,
+                   **{'height_mm': 50, 'base_mm': 600, 'bars': 1, 'bar_width_mm': 60, **more})
 
 
 def bath(name='Bath', x=2600, y=2000, **more):

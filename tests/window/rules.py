@@ -62,6 +62,99 @@ def own_by_mouse():
     equal(own_figures(window.saved()), [], 'own figures')
 
 
+@case('an own figure is set with its reason by keys, and taken back')
+def own_by_keys():
+    window = open_plan(plans.two_pens())
+    rules = open_rules(window)
+    rules.find('Places to sleep', 'push button').reach()
+    keys('space')
+    row = rules.find('Places to sleep', 'list').find(role='list item')
+    row.find('My Own…', 'push button').reach()
+    keys('space')
+    row.find('My own figure', 'text').reach()
+    write('16')
+    row.find('Reason for my own figure', 'text').reach()
+    write(REASON)
+    keys('Return')
+    row.says('My own: 16 cm. ' + REASON)
+    close_rules(window)
+    equal(own_figures(window.saved()), [('roost.seat-bantam', 16, REASON)], 'own figures')
+    rules = open_rules(window)
+    rules.find('Places to sleep', 'push button').reach()
+    keys('space')
+    row = rules.find('Places to sleep', 'list').find(role='list item')
+    row.find('My Own…', 'push button').reach()
+    keys('space')
+    row.find('Take Back', 'push button').reach()
+    keys('space')
+    row.is_gone('My own: *')
+    close_rules(window)
+    equal(own_figures(window.saved()), [], 'own figures')
+
+
+def standards():
+    """Name and id of each, as the list has them."""
+    for file in RULES.glob('*.json'):
+        rules = json.loads(file.read_text(encoding='utf-8'))
+        yield rules['name'], rules['id'], rules['about']
+
+
+def choose_each(choose):
+    """From the usual ones to each of the others, and back to the usual."""
+    window = open_plan(plans.two_pens())
+    each = sorted(standards(), key=lambda rules: rules[1] == 'home-cold')
+    equal(len(each), 5, 'rules to choose from')
+    for name, ident, about in each:
+        rules = open_rules(window)
+        choose(rules.find(WHOSE, 'combo box'), name)
+        rules.says(about)
+        close_rules(window)
+        equal(window.saved()['rules']['standard'], ident, 'rules of the plan')
+        window.part('HcStrip').says(name)
+
+
+@case('each of the five sets of rules is chosen by mouse')
+def choose_by_mouse():
+    choose_each(choices.by_mouse)
+
+
+@case('each of the five sets of rules is chosen by keys')
+def choose_by_keys():
+    choose_each(choices.by_keys)
+
+
+def find_figure(go_to_search):
+    window = open_plan(plans.two_pens())
+    rules = open_rules(window)
+    search = rules.find('Find a figure', 'entry')
+    go_to_search(search)
+    write('bantam')
+    rules.is_gone('Drinkers', 'push button')
+    wait(lambda: any('bantam' in text.lower() for text in rules.texts()), 'figures for bantams')
+    keys('ctrl+a')
+    write('no such thing')
+    wait(lambda: 'No figure speaks of that.' in rules.texts(), 'nothing is found, and told')
+
+
+@case('a figure is found by a word, the search pressed by mouse')
+def find_by_mouse():
+    find_figure(lambda search: search.click())
+
+
+@case('a figure is found by a word, by keys')
+def find_by_keys():
+    find_figure(lambda search: search.reach())
+
+
+@case('the button on the strip opens the rules, and the pointer closes them')
+def open_by_mouse():
+    window = open_plan(plans.two_pens())
+    window.part('HcStrip').find('Home flock, cold country', 'push button').click()
+    rules = window.dialog('Whose Rules')
+    rules.find('Close', 'push button').click()
+    wait(lambda: all(frame.name != 'Whose Rules' for frame in window.frames()), 'it is closed')
+
+
 @case('rules of the keeper are found in the data folder, and faulty ones left out by name')
 def own_rules():
     mine = json.loads((RULES / 'home-cold.json').read_text(encoding='utf-8'))

@@ -16,7 +16,9 @@ import gi
 gi.require_version('Atspi', '2.0')
 from gi.repository import Atspi, GLib  # noqa: E402
 
-PATIENCE_S = 30
+PATIENCE_S = float(os.environ.get("PATIENCE", 30))
+# Panels that hold panels, which are looked into for one.
+HOLDERS = ('HcLatePanel', 'HcViews', 'HcNeedsPanel')
 SETTINGS = '[Settings]\ngtk-enable-animations=0\ngtk-cursor-blink=0\n' \
            'gtk-theme-name=Adwaita\ngtk-font-name=Sans 10\n'
 
@@ -91,8 +93,11 @@ class Thing:
 
     @property
     def box(self):
-        """x, y, width and height on the screen."""
-        area = self.accessible.get_component_iface().get_extents(Atspi.CoordType.WINDOW)
+        """x, y, width and height on the screen; nothing of what has no place."""
+        component = self.accessible.get_component_iface()
+        if component is None:
+            return 0, 0, 0, 0
+        area = component.get_extents(Atspi.CoordType.WINDOW)
         return (area.x + self.window.left, area.y + self.window.top, area.width, area.height)
 
     @property
@@ -157,9 +162,23 @@ class Thing:
                 return False
         wait(look, f'{self.name!r} says {text!r}')
 
+    def walk_open(self):
+        """As walk, without what is folded away."""
+        if not self.has('visible') or 0 in self.box[2:]:
+            return
+        yield self
+        for child in self.children():
+            yield from child.walk_open()
+
+    def texts(self):
+        """What can be read in it now."""
+        try:
+            return [thing.name for thing in self.walk_open() if thing.role == 'label']
+        except GLib.Error:
+            return []
+
     def click(self, button=1, at=None):
-        left, top = at or self.middle
-        x('mousemove', round(left), round(top))
+        point_at(self, at)
         x('click', button)
 
     def bring_into_view(self, area):
@@ -242,21 +261,30 @@ class Screen:
 
     def _place(self):
         """Where the content of the window is: the shadow round it is no part of it."""
-        def look():
-            ids = x('search', '--onlyvisible', '--pid', self.process.pid).split()
-            return ids[0] if ids else None
-        self.id = wait(look, 'the window is on the screen')
-        shape = dict(line.split('=') for line in
-                     x('getwindowgeometry', '--shell', self.id).split() if '=' in line)
+        self.id = wait(self.ids, 'the window is on the screen')[0]
+        left, top, outer_width, outer_height = self.shape_of(self.id)
 
         def size():
             _, _, width, height = self.frame.box
             return (width, height) if width > 0 else None
         width, height = wait(size, 'the window is laid out')
-        self.left = int(shape['X']) + (int(shape['WIDTH']) - width) // 2
-        self.top = int(shape['Y']) + (int(shape['HEIGHT']) - height) // 2
+        self.left = left + (outer_width - width) // 2
+        self.top = top + (outer_height - height) // 2
         x('windowfocus', '--sync', self.id)
         x('mousemove', self.left + 400, self.top + 20)
+
+    def ids(self):
+        """What the X server calls the windows of the program that can be seen."""
+        try:
+            return x('search', '--onlyvisible', '--pid', self.process.pid).split()
+        except subprocess.CalledProcessError:
+            return []
+
+    def shape_of(self, ident):
+        """x, y, width and height on the screen of a window of the X server."""
+        shape = dict(line.split('=') for line in
+                     x('getwindowgeometry', '--shell', ident).split() if '=' in line)
+        return tuple(int(shape[name]) for name in ('X', 'Y', 'WIDTH', 'HEIGHT'))
 
     def find(self, name=None, role=None, nth=0):
         return self.frame.find(name, role, nth)
@@ -274,7 +302,7 @@ class Screen:
             thing = waiting.pop(0)
             if thing.name == widget:
                 return thing
-            if not thing.name.startswith('Hc') or thing.name in ('HcLatePanel', 'HcViews') \
+            if not thing.name.startswith('Hc') or thing.name in HOLDERS \
                     or thing is self.frame:
                 waiting += thing.children()
         return None
@@ -327,10 +355,20 @@ class Screen:
         self.errors.close()
 
 
-def drag(start, end, button=1, hold=None, steps=6, before_release=None):
-    """Presses, moves in steps and lets go, with a key held down if asked."""
+def point_at(thing, at=None):
+    """The pointer rests on its middle, or on a place of it."""
+    left, top = at or thing.middle
+    x('mousemove', round(left), round(top))
+
+
+def drag(start, end, button=1, hold=None, steps=6, before_release=None, hold_first=None):
+    """Presses, moves in steps and lets go, with a key held down if asked, from the
+    press on or from before it."""
     x('mousemove', round(start[0]), round(start[1]))
+    if hold_first:
+        x('keydown', hold_first)
     x('mousedown', button)
+    hold = hold or hold_first
     if hold:
         x('keydown', hold)
     for i in range(1, steps + 1):

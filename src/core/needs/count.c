@@ -45,10 +45,12 @@ write_finding (const HcNeedContext *context, const HcServing *serving, HcLevel m
   return finding;
 }
 
+/* Where birds are served at the least level, there is something: just nothing
+ * good. */
 static const char *
-code_of (const HcNeed *need, const HcServing *serving)
+code_of (const HcNeed *need, const HcServing *serving, HcLevel missed)
 {
-  if (serving->nothing)
+  if (serving->nothing && missed == HC_LEVEL_TIGHT)
     return need->none;
   return serving->kept && need->kept != NULL ? need->kept : need->few;
 }
@@ -58,7 +60,8 @@ tell_missed (const HcNeedContext *context, const HcServing *serving, HcLevel mis
              HcAnswer *answer)
 {
   const HcNeed *need = context->need;
-  HcFinding *finding = write_finding (context, serving, missed, code_of (need, serving));
+  HcFinding *finding
+      = write_finding (context, serving, missed, code_of (need, serving, missed));
 
   hc_need_context_name_pens (context, finding);
   hc_answer_take (answer, finding);

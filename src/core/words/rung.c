@@ -91,6 +91,10 @@ hc_words_rung (const HcRung *rung, HcUnits units)
   lift = name_lift (rung, units);
   if (rung->lift_to == G_MAXINT64)
     return g_strdup_printf (_("%s; %s would carry any number"), carried, lift);
+  if (rung->most < 0 && rung->lift_to <= 0)
+    /* Translators: "Feeders: too little already; 84 cm more of feeder edge would
+       be enough for the other birds", those that are not of the kind asked for */
+    return g_strdup_printf (_("%s; %s would be enough for the other birds"), carried, lift);
   return g_strdup_printf (_("%s; %s would carry %d"), carried, lift, (int) rung->lift_to);
 }
 
