@@ -54,5 +54,5 @@ def by_mouse(choice, name):
     open_by_mouse(choice)
     row = choice.find(name, 'list item')
     row.bring_into_view(choice.find(role='list'))
-    row.click()
+    row.click_in_popup()
     closed(choice)

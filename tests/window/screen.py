@@ -181,6 +181,32 @@ class Thing:
         point_at(self, at)
         x('click', button)
 
+    def around(self):
+        """What it is in, from the nearest, within its window."""
+        at = self.accessible.get_parent()
+        while at is not None and at.get_role_name() not in ('frame', 'dialog'):
+            yield Thing(at, self.window)
+            at = at.get_parent()
+
+    def click_in_popup(self):
+        """For what is in a list or a menu that dropped down. The X server has moved
+        that to fit the screen, which the bus does not know of."""
+        def look():
+            popups = {shape[2:]: shape[:2] for shape in map(self.window.shape_of,
+                                                            self.window.ids()[1:])}
+            return next(((popups[around.box[2:]], around.box[:2], self.middle)
+                         for around in self.around() if around.box[2:] in popups), None)
+
+        def rests():
+            """The pointer is brought to where it is, and it is there still."""
+            found = look()
+            if found is None:
+                return False
+            point_at(self, [middle - told + now for now, told, middle in zip(*found)])
+            return all(look() == found for _ in range(3))
+        wait(rests, f'what has {self.name!r} is on the screen')
+        x('click', 1)
+
     def bring_into_view(self, area):
         """Scrolls what is below the edge of an area up, or down."""
         def look():

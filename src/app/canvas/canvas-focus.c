@@ -39,6 +39,8 @@ list_stops (HcCanvas *self)
  * @widget: a canvas
  * @direction: where the focus is to go
  *
+ * Walking goes round: only the Tab key alone leads away.
+ *
  * Returns: whether it stays on it
  */
 gboolean
@@ -46,13 +48,14 @@ hc_canvas_focus (GtkWidget *widget, GtkDirectionType direction)
 {
   g_autoptr (GPtrArray) stops = list_stops (HC_CANVAS (widget));
   gboolean forward = direction == GTK_DIR_TAB_FORWARD;
+  gboolean round = HC_CANVAS (widget)->walking;
   guint at, last = stops->len - 1;
 
   if (!forward && direction != GTK_DIR_TAB_BACKWARD)
     return FALSE;
   if (!g_ptr_array_find (stops, gtk_root_get_focus (gtk_widget_get_root (widget)), &at))
     return gtk_widget_grab_focus (stops->pdata[forward ? 0 : last]);
-  if (at == (forward ? last : 0))
+  if (at == (forward ? last : 0) && !round)
     return FALSE;
-  return gtk_widget_grab_focus (stops->pdata[forward ? at + 1 : at - 1]);
+  return gtk_widget_grab_focus (stops->pdata[(at + (forward ? 1 : last)) % stops->len]);
 }

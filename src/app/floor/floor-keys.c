@@ -143,6 +143,14 @@ remove_focused_corner (HcFloor *self)
   return TRUE;
 }
 
+/* A second press takes a corner out, or adds one to a wall, as Delete and Enter do. */
+static void
+change_corner (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  if (!remove_focused_corner (HC_FLOOR (widget)))
+    insert_corner (widget, name, parameter);
+}
+
 static void
 remove_selected (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -196,6 +204,7 @@ hc_floor_class_add_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "floor.remove", NULL, remove_selected);
   gtk_widget_class_install_action (klass, "floor.duplicate", NULL, duplicate_selected);
   gtk_widget_class_install_action (klass, "floor.insert-corner", NULL, insert_corner);
+  gtk_widget_class_install_action (klass, "floor.change-corner", NULL, change_corner);
   gtk_widget_class_install_action (klass, "floor.go-into", NULL, go_into);
   gtk_widget_class_install_action (klass, "floor.go-to-wall", "i", go_to_wall);
   gtk_widget_class_install_action (klass, "floor.turn", "d", turn_selected);

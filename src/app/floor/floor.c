@@ -106,12 +106,11 @@ hc_floor_class_init (HcFloorClass *klass)
   hc_floor_class_add_actions (widget_class);
 }
 
-/* A second press on a wall's handle adds a corner, as Enter does. */
 static void
 pressed_again (GtkGestureClick *gesture, int n_press, double x, double y, HcFloor *self)
 {
   if (n_press == 2)
-    gtk_widget_activate_action (GTK_WIDGET (self), "floor.insert-corner", NULL);
+    gtk_widget_activate_action (GTK_WIDGET (self), "floor.change-corner", NULL);
 }
 
 static void

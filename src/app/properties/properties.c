@@ -23,6 +23,7 @@ struct _HcProperties
   HcPanel parent_instance;
 
   GtkLabel *heading;
+  GtkWidget *details;
   HcPropertyList *fields;
   HcPropertyList *building;
   HcWallList *walls;
@@ -148,12 +149,32 @@ heading_for (HcProperties *self, gpointer part)
   return hc_words_pen (layout_of (self), part, units);
 }
 
+/* Several things have no fields, but can all be copied or removed. */
+static gboolean
+show_several (HcProperties *self)
+{
+  guint n = g_strv_length (
+      (char **) hc_document_get_selection (hc_panel_get_document (HC_PANEL (self))));
+  gboolean several = n > 1;
+  g_autofree char *heading = NULL;
+
+  gtk_widget_set_visible (self->details, !several);
+  if (!several)
+    return FALSE;
+  heading = g_strdup_printf (ngettext ("%u thing selected", "%u things selected", n), n);
+  gtk_label_set_text (self->heading, heading);
+  gtk_widget_set_visible (GTK_WIDGET (self), TRUE);
+  return TRUE;
+}
+
 static void
 show_values (HcProperties *self)
 {
   gpointer part = self->shown != NULL ? find_part (layout_of (self), self->shown) : NULL;
   g_autofree char *heading = NULL;
 
+  if (show_several (self))
+    return;
   gtk_widget_set_visible (GTK_WIDGET (self), part != NULL);
   if (part == NULL)
     return;
@@ -226,6 +247,7 @@ hc_properties_class_init (HcPropertiesClass *klass)
   g_type_ensure (HC_TYPE_WALL_LIST);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/hencote/Hencote/properties.ui");
   gtk_widget_class_bind_template_child (widget_class, HcProperties, heading);
+  gtk_widget_class_bind_template_child (widget_class, HcProperties, details);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, fields);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, building);
   gtk_widget_class_bind_template_child (widget_class, HcProperties, walls);
