@@ -22,6 +22,18 @@
 #define HC_FIGURE_ROOST_SEAT "roost.seat"
 #define HC_FIGURE_ROOST_NEST_BELOW "roost.nest-below"
 
+#define HC_FIGURE_CLIMB_RISE_FROM_FLOOR "climb.rise-from-floor"
+#define HC_FIGURE_CLIMB_DROP_TO_FLOOR "climb.drop-to-floor"
+#define HC_FIGURE_CLIMB_NEAR_GAP "climb.near-gap"
+#define HC_FIGURE_CLIMB_SHORT_HOP "climb.short-hop-rise"
+#define HC_FIGURE_CLIMB_FARTHEST_GAP "climb.farthest-gap"
+#define HC_FIGURE_CLIMB_LONG_HOP "climb.long-hop-drop"
+#define HC_FIGURE_CLIMB_LANDING "climb.landing-strip"
+#define HC_FIGURE_CLIMB_SOFT_BEDDING "climb.soft-bedding"
+#define HC_FIGURE_CLIMB_STEP "climb.step"
+#define HC_FIGURE_CLIMB_RAMP_SLOPE "climb.ramp-slope"
+#define HC_FIGURE_CLIMB_RAMP_WIDTH "climb.ramp-width"
+
 #define HC_FIGURE_NEST_WIDTH "nests.box-width"
 #define HC_FIGURE_NEST_DEPTH "nests.box-depth"
 #define HC_FIGURE_NEST_HEIGHT "nests.box-height"

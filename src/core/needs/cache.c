@@ -19,6 +19,7 @@ enum
 {
   KIND_CLEARANCE = HC_N_OFFER_KINDS,
   KIND_WAY,
+  KIND_CLIMB,
 };
 
 /* What an offer depends on. @measure is the coldest night, or how wide a way is. */
@@ -289,6 +290,22 @@ hc_check_cache_get_way (HcCheckCache *cache, HcRoom *room, HcStandard *standard,
       hc_lru_keep (cache->kept, copy_key (&key), way, (GDestroyNotify) hc_shape_unref);
     }
   return way;
+}
+
+/* The ways up and down in a room, whoever lives there. */
+const HcClimb *
+hc_check_cache_get_climb (HcCheckCache *cache, HcRoom *room, HcStandard *standard)
+{
+  Key key = { room, standard, 0, 0, KIND_CLIMB, HC_CONDITION_DAY };
+  HcClimb *climb = hc_lru_find (cache->kept, &key);
+
+  if (climb == NULL)
+    {
+      climb = hc_climb_new (room, standard);
+      cache->n_worked_out++;
+      hc_lru_keep (cache->kept, copy_key (&key), climb, (GDestroyNotify) hc_climb_free);
+    }
+  return climb;
 }
 
 /* How often something had to be worked out: what tests count. */

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "needs/check.h"
+#include "needs/climb/climb.h"
 #include "supply/way.h"
 
 G_BEGIN_DECLS
@@ -21,6 +22,7 @@ GPtrArray *hc_check_cache_get_room_findings (HcCheckCache *cache, HcRoom *room,
                                                                   HcStandard *standard));
 HcShape *hc_check_cache_get_way (HcCheckCache *cache, HcRoom *room, HcStandard *standard,
                                  const HcWalker *walker);
+const HcClimb *hc_check_cache_get_climb (HcCheckCache *cache, HcRoom *room, HcStandard *standard);
 guint64 hc_check_cache_get_n_worked_out (const HcCheckCache *cache);
 
 G_END_DECLS

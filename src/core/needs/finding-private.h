@@ -19,6 +19,7 @@ void hc_finding_add_animal (HcFinding *finding, const char *animal);
 void hc_finding_add_line (HcFinding *finding, HcPoint from, HcPoint to);
 void hc_finding_set_measure (HcFinding *finding, double measured, double required,
                              const char *unit);
+void hc_finding_set_area (HcFinding *finding, HcShape *area);
 void hc_finding_set_figure (HcFinding *finding, HcStandard *standard, const HcFigure *figure);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HcFinding, hc_finding_unref)

@@ -51,6 +51,7 @@ hc_finding_unref (HcFinding *finding)
   if (!g_atomic_ref_count_dec (&self->refs))
     return;
   g_clear_pointer (&finding->standard, hc_standard_unref);
+  g_clear_pointer (&finding->area, hc_shape_unref);
   g_ptr_array_unref (self->ids);
   g_clear_pointer (&self->animals, g_ptr_array_unref);
   g_clear_pointer (&self->lines, g_array_unref);
@@ -129,6 +130,14 @@ hc_finding_set_measure (HcFinding *finding, double measured, double required, co
   finding->unit = unit;
 }
 
+/* Takes over @area. */
+void
+hc_finding_set_area (HcFinding *finding, HcShape *area)
+{
+  g_clear_pointer (&finding->area, hc_shape_unref);
+  finding->area = area;
+}
+
 void
 hc_finding_set_figure (HcFinding *finding, HcStandard *standard, const HcFigure *figure)
 {
@@ -162,6 +171,8 @@ hc_finding_with_others (const HcFinding *finding, HcFinding *const *others, guin
   copy->kinds = finding->kinds;
   copy->more = n_others;
   hc_finding_set_measure (copy, finding->measured, finding->required, finding->unit);
+  if (finding->area != NULL)
+    copy->area = hc_shape_ref (finding->area);
   copy->figure = finding->figure;
   if (finding->standard != NULL)
     copy->standard = hc_standard_ref (finding->standard);

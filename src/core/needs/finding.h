@@ -5,6 +5,7 @@
 #pragma once
 
 #include "base/point.h"
+#include "base/shape.h"
 #include "book/level.h"
 #include "book/standard.h"
 #include "flock/body.h"
@@ -39,6 +40,7 @@ typedef struct
  * @measured: what there is
  * @required: what the figure asks
  * @unit: a unit word of the book ("mm", "mm2", "birds", "boxes", "kg/m2"…)
+ * @area: (nullable): floor it is about, where that can be shown: a landing strip
  * @figure: (nullable): id of the figure it is judged by
  * @standard: (nullable): the rules that figure is from
  */
@@ -56,6 +58,7 @@ typedef struct
   double measured;
   double required;
   const char *unit;
+  HcShape *area;
   const char *figure;
   HcStandard *standard;
 } HcFinding;

@@ -19,6 +19,7 @@ static const HcNeed *const needs[HC_N_NEEDS] = {
   [HC_NEED_LIGHT] = &hc_need_light,
   [HC_NEED_AIR] = &hc_need_air,
   [HC_NEED_REACH] = &hc_need_reach,
+  [HC_NEED_CLIMB] = &hc_need_climb,
   [HC_NEED_CLEARANCE] = &hc_need_clearance,
   [HC_NEED_PREDATORS] = &hc_need_predators,
   [HC_NEED_COMPANY] = &hc_need_company,

@@ -6,6 +6,8 @@
 
 #include "supply/stand.h"
 
+#include <math.h>
+
 /**
  * hc_stand_to_plan: (skip)
  * @fitting: a fitting
@@ -115,6 +117,28 @@ hc_stand_get_bar (const HcFitting *fitting, guint bar, HcBar *found)
     .to = hc_stand_to_plan (fitting, hc_point (half_mm, own_y)),
     .height_mm = values->base_mm + (values->bars - 1 - (int) bar) * values->rise_mm,
     .width_mm = values->bar_width_mm,
+  };
+}
+
+/**
+ * hc_stand_get_ramp: (skip)
+ * @fitting: a ramp
+ * @found: (out): how it runs
+ */
+void
+hc_stand_get_ramp (const HcFitting *fitting, HcRamp *found)
+{
+  const HcFittingValues *values = hc_fitting_get (fitting);
+  gboolean deep = values->depth_mm > values->width_mm;
+  double run_mm = MAX (values->width_mm, values->depth_mm);
+  HcPoint own_head = deep ? hc_point (0, -run_mm / 2) : hc_point (-run_mm / 2, 0);
+
+  *found = (HcRamp){
+    .foot = hc_stand_to_plan (fitting, hc_point_scale (own_head, -1)),
+    .head = hc_stand_to_plan (fitting, own_head),
+    .turn_deg = deep ? 0 : 90,
+    .across_mm = MIN (values->width_mm, values->depth_mm),
+    .slope_deg = atan2 (values->height_mm, run_mm) * 180 / G_PI,
   };
 }
 

@@ -104,6 +104,8 @@ hc_words_amount (double amount, const char *unit, HcUnits units)
     return hc_temperature_format (amount, units);
   if (g_str_equal (unit, "percent"))
     return number (amount * 100, " %");
+  if (g_str_equal (unit, "degrees"))
+    return number (amount, "°");
   if (g_str_equal (unit, "boxes"))
     return boxes (amount);
   if (g_str_equal (unit, "nipples"))

@@ -30,6 +30,7 @@ typedef struct
 extern const HcSentence hc_sentences_about_room[];
 extern const HcSentence hc_sentences_about_food[];
 extern const HcSentence hc_sentences_about_air[];
+extern const HcSentence hc_sentences_about_climb[];
 extern const HcSentence hc_sentences_about_company[];
 extern const HcSentence hc_sentences_about_reach[];
 extern const HcSentence hc_sentences_about_clearance[];

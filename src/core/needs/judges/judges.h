@@ -21,6 +21,7 @@ extern const HcNeed hc_need_litter;
 extern const HcNeed hc_need_light;
 extern const HcNeed hc_need_air;
 extern const HcNeed hc_need_reach;
+extern const HcNeed hc_need_climb;
 extern const HcNeed hc_need_clearance;
 extern const HcNeed hc_need_predators;
 extern const HcNeed hc_need_company;
