@@ -10,9 +10,9 @@ import sys
 
 from tree import files_under, report, text_of
 
-# These have no figure of their own: what is in the way is, and rules name the
-# distances under the thing they are kept from.
-WITHOUT_FIGURES = {'clearance'}
+# These have no figure of their own: distances are named under the thing they are
+# kept from, and the keeper enters what the council says.
+WITHOUT_FIGURES = {'clearance', 'site-rules'}
 
 words = [page.removeprefix('need-') for page in
          subprocess.run(sys.argv[1:2], text=True, check=True,

@@ -284,6 +284,79 @@ test_company (gconstpointer data)
   house_clear (&house);
 }
 
+/* Birds of one group came that many days ago to a pen; others live in it, or
+ * beside it. */
+static HcCheck *
+check_new_birds (guint days, const char *pen, gboolean furnished)
+{
+  House house;
+  HcBatchValues values;
+  g_autoptr (HcBatch) before = NULL;
+  HcCheck *check;
+
+  start (&house);
+  house_add_pen (&house, "q", HC_PEN_INDOOR, 2000, 3000);
+  if (furnished)
+    {
+      house_add (&house, "q", HC_FITTING_FEEDER, 4500, 500, 400, 200);
+      house_add (&house, "q", HC_FITTING_DRINKER, 5500, 2500, 300, 300);
+    }
+  house_add_birds (&house, "medium_layer", "p", 6, 0, -1);
+  house_add_birds (&house, "medium_layer", pen, 3, 0, -1);
+  before = house.batches->pdata[1];
+  values = *hc_batch_get (before);
+  values.came = HOUSE_TODAY - days;
+  house.batches->pdata[1] = hc_batch_new (hc_batch_get_id (before), &values);
+  check = house_check (&house, HC_CONDITION_DAY);
+  house_clear (&house);
+  return check;
+}
+
+/* Advice on keeping diseases out: 30 days apart; the book names it. */
+static void
+test_new_birds_are_kept_apart_for_thirty_days (void)
+{
+  g_autoptr (HcCheck) new = check_new_birds (29, "p", FALSE);
+  g_autoptr (HcCheck) old = check_new_birds (30, "p", FALSE);
+  g_autoptr (HcCheck) apart = check_new_birds (1, "q", FALSE);
+
+  g_assert_cmpint (house_find (new, "company.new-birds")->birds, ==, 3);
+  g_assert_null (house_find (old, "company.new-birds"));
+  g_assert_null (house_find (apart, "company.new-birds"));
+}
+
+static void
+test_a_free_pen_is_named_to_new_birds (void)
+{
+  g_autoptr (HcCheck) check = check_new_birds (1, "p", TRUE);
+  const HcFinding *finding = house_find (check, "company.new-birds-beside-a-free-pen");
+
+  g_assert_nonnull (finding);
+  g_assert_cmpstr (finding->ids[1], ==, "q");
+}
+
+static void
+test_local_rules_are_what_the_keeper_entered (void)
+{
+  static const int allowed[] = { 0, 8, 7 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (allowed); i++)
+    {
+      House house;
+      g_autoptr (HcCheck) check = NULL;
+
+      start (&house);
+      house.site.birds_allowed = allowed[i];
+      house.site.males_allowed = i == 0 ? -1 : 0;
+      house_add_birds (&house, "medium_layer", "p", 7, 1, -1);
+      check = house_check (&house, HC_CONDITION_DAY);
+      g_assert_cmpint (hc_check_applies (check, HC_NEED_SITE_RULES), ==, i > 0);
+      g_assert_cmpint (house_find (check, "site-rules.too-many-birds") != NULL, ==, i == 2);
+      g_assert_cmpint (house_find (check, "site-rules.too-many-males") != NULL, ==, i > 0);
+      house_clear (&house);
+    }
+}
+
 static void
 overlap (House *house)
 {
@@ -476,6 +549,12 @@ main (int argc, char **argv)
 
       g_test_add_data_func (path, &companies[i], test_company);
     }
+  g_test_add_func ("/need-company/new-birds-are-kept-apart-for-thirty-days",
+                   test_new_birds_are_kept_apart_for_thirty_days);
+  g_test_add_func ("/need-company/a-free-pen-is-named-to-new-birds",
+                   test_a_free_pen_is_named_to_new_birds);
+  g_test_add_func ("/need-site-rules/local-rules-are-what-the-keeper-entered",
+                   test_local_rules_are_what_the_keeper_entered);
   for (guint i = 0; i < G_N_ELEMENTS (clearances); i++)
     {
       g_autofree char *path = g_strconcat ("/need-clearance/", clearances[i].name, NULL);

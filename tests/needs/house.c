@@ -6,8 +6,6 @@
 
 #include "house.h"
 
-#define TODAY 739000
-
 typedef struct
 {
   char *pen;
@@ -220,7 +218,7 @@ house_add_birds (House *house, const char *kind, const char *pen, int females, i
   values.pen = (char *) pen;
   values.females = females;
   values.males = males;
-  values.hatched = weeks < 0 ? 0 : TODAY - 7 * (guint32) weeks;
+  values.hatched = weeks < 0 ? 0 : HOUSE_TODAY - 7 * (guint32) weeks;
   g_ptr_array_add (house->batches, hc_batch_new (id, &values));
 }
 
@@ -268,7 +266,7 @@ house_make_plan (const House *house)
   values.site = site;
   values.rules = rules;
   values.batches = house->batches;
-  values.as_of = TODAY;
+  values.as_of = HOUSE_TODAY;
   plan = hc_plan_with (empty, &values);
   built = hc_layout_with (hc_plan_get_layout (plan), &layout);
   return hc_plan_with_layout (plan, built);
@@ -279,7 +277,7 @@ house_check (const House *house, HcCondition condition)
 {
   g_autoptr (HcCheckCache) cache = hc_check_cache_new ();
   g_autoptr (HcPlan) plan = house_make_plan (house);
-  g_autoptr (HcFlock) flock = hc_flock_on (plan, house->book, TODAY);
+  g_autoptr (HcFlock) flock = hc_flock_on (plan, house->book, HOUSE_TODAY);
 
   return hc_check_plan (cache, plan, house->book, condition, flock);
 }
@@ -290,7 +288,7 @@ house_climb (const House *house, HcLadderQuestion question, const char *kind,
 {
   g_autoptr (HcCheckCache) cache = hc_check_cache_new ();
   g_autoptr (HcPlan) plan = house_make_plan (house);
-  g_autoptr (HcFlock) flock = hc_flock_on (plan, house->book, TODAY);
+  g_autoptr (HcFlock) flock = hc_flock_on (plan, house->book, HOUSE_TODAY);
 
   return hc_ladder_climb (cache, plan, house->book, flock, question, kind, condition, aim);
 }

@@ -7,6 +7,9 @@
 #include "needs/check.h"
 #include "needs/ladder.h"
 
+/* The day the plans of tests are of. */
+#define HOUSE_TODAY 739000
+
 /* What a test builds a plan from. Pens stand side by side along x. */
 typedef struct
 {

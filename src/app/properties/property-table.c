@@ -240,6 +240,8 @@ static const HcProperty of_sites[] = {
   { "elevation_m", N_("Above the sea, m"), NULL, NULL, HC_CHOICES_NONE },
   { "birds_go_out", N_("Birds go out"), NULL, NULL, HC_CHOICES_NONE },
   { "longest_shut_in_days", N_("Longest spell shut in, days"), NULL, NULL, HC_CHOICES_NONE },
+  { "birds_allowed", N_("Birds allowed (0: any number)"), NULL, NULL, HC_CHOICES_NONE },
+  { "males_allowed", N_("Males allowed (−1: any number)"), NULL, NULL, HC_CHOICES_NONE },
 };
 
 static gboolean

@@ -90,4 +90,5 @@
 #define HC_FIGURE_COMPANY_FEMALES_PER_MALE "company.females-per-male"
 #define HC_FIGURE_COMPANY_FEWEST_FEMALES "company.fewest-females-per-male"
 #define HC_FIGURE_COMPANY_TOGETHER_FROM "company.together-from"
+#define HC_FIGURE_COMPANY_QUARANTINE "company.quarantine"
 #define HC_FIGURE_COMPANY_FEWEST "company.fewest"

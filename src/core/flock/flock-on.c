@@ -36,7 +36,9 @@ age_in_weeks (const Gathering *gathering, const HcGroup *group)
 static gboolean
 add_birds (Gathering *gathering, const HcGroup *group, const HcStay *stay)
 {
-  HcFlockRow row = { 0, stay->count, stay->pen, group->id };
+  gboolean came = group->came > 0 && group->came <= gathering->day;
+  HcFlockRow row = { 0, stay->count, stay->pen, group->id, came,
+                     came ? gathering->day - group->came : 0 };
   HcBody body;
 
   hc_body_init (&body, group->kind, stay->female, age_in_weeks (gathering, group),

@@ -16,6 +16,8 @@ G_BEGIN_DECLS
  * @count: birds
  * @pen: id of their home pen, empty when they have none
  * @batch: id of the group they belong to, empty for birds only asked about
+ * @is_from_elsewhere: whether they came from another place
+ * @days_here: days since they came
  */
 typedef struct
 {
@@ -23,6 +25,8 @@ typedef struct
   gint64 count;
   const char *pen;
   const char *batch;
+  gboolean is_from_elsewhere;
+  guint days_here;
 } HcFlockRow;
 
 /* Immutable, atomically reference-counted; strings are interned. */

@@ -23,6 +23,7 @@ static const HcNeed *const needs[HC_N_NEEDS] = {
   [HC_NEED_CLEARANCE] = &hc_need_clearance,
   [HC_NEED_PREDATORS] = &hc_need_predators,
   [HC_NEED_COMPANY] = &hc_need_company,
+  [HC_NEED_SITE_RULES] = &hc_need_site_rules,
 };
 
 /**

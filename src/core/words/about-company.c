@@ -37,6 +37,18 @@ const HcSentence hc_sentences_about_company[] = {
     .fix = NG_ ("Too few males for every egg to hatch", "Too few males for every egg to hatch"),
     .todo = N_("Add a male if you mean to set eggs; the birds do not mind."),
     .detail = N_("There are {have} females to each male; at most {want} is usual.") },
+  { .code = "company.new-birds",
+    .fix = NG_ ("{birds} is new and not kept apart from the others",
+                "{birds} are new and not kept apart from the others"),
+    .todo = N_("Keep them in a pen with its own feed, water and air for {want}, and ask a vet "
+               "first where a bird looks ill."),
+    .detail = N_("They have been here for {have}; {want} apart is advised.") },
+  { .code = "company.new-birds-beside-a-free-pen",
+    .fix = NG_ ("{birds} is new and not kept apart from the others",
+                "{birds} are new and not kept apart from the others"),
+    .todo = N_("{other} is free and has feed, water and air of its own: keep them there for "
+               "{want}, and ask a vet first where a bird looks ill."),
+    .detail = N_("They have been here for {have}; {want} apart is advised.") },
   { .code = "company.drakes-with-hens",
     .fix = NG_ ("{birds} without ducks of its own lives with hens",
                 "{birds} without ducks of their own live with hens"),

@@ -69,6 +69,14 @@ nipples (double amount)
 }
 
 static char *
+days (double amount)
+{
+  gint64 n = whole_things (amount);
+
+  return g_strdup_printf (ngettext ("%d day", "%d days", (gulong) n), (int) n);
+}
+
+static char *
 weeks (double amount)
 {
   gint64 n = whole_things (amount);
@@ -110,6 +118,8 @@ hc_words_amount (double amount, const char *unit, HcUnits units)
     return boxes (amount);
   if (g_str_equal (unit, "nipples"))
     return nipples (amount);
+  if (g_str_equal (unit, "days"))
+    return days (amount);
   if (g_str_equal (unit, "weeks"))
     return weeks (amount);
   return number (amount, "");

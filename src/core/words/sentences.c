@@ -9,8 +9,7 @@
 static const HcSentence *const tables[] = {
   hc_sentences_about_room,  hc_sentences_about_food,      hc_sentences_about_air,
   hc_sentences_about_company, hc_sentences_about_reach,     hc_sentences_about_clearance,
-  hc_sentences_about_predators,
-  hc_sentences_about_climb,
+  hc_sentences_about_predators, hc_sentences_about_climb, hc_sentences_about_site_rules,
 };
 
 /* Each table ends with a row without a code. */

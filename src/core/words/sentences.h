@@ -33,6 +33,7 @@ extern const HcSentence hc_sentences_about_air[];
 extern const HcSentence hc_sentences_about_climb[];
 extern const HcSentence hc_sentences_about_company[];
 extern const HcSentence hc_sentences_about_reach[];
+extern const HcSentence hc_sentences_about_site_rules[];
 extern const HcSentence hc_sentences_about_clearance[];
 extern const HcSentence hc_sentences_about_predators[];
 

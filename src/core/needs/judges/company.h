@@ -13,6 +13,7 @@ G_BEGIN_DECLS
 void hc_company_tell_mates (const HcNeedContext *context, HcAnswer *answer);
 void hc_company_tell_lonely (const HcNeedContext *context, HcAnswer *answer);
 void hc_company_tell_ages (const HcNeedContext *context, HcAnswer *answer);
+void hc_company_tell_new_birds (const HcNeedContext *context, HcAnswer *answer);
 void hc_company_tell_kinds (const HcNeedContext *context, HcAnswer *answer);
 
 G_END_DECLS

@@ -25,5 +25,6 @@ extern const HcNeed hc_need_climb;
 extern const HcNeed hc_need_clearance;
 extern const HcNeed hc_need_predators;
 extern const HcNeed hc_need_company;
+extern const HcNeed hc_need_site_rules;
 
 G_END_DECLS

@@ -40,6 +40,7 @@ judge (const HcNeedContext *context, HcAnswer *answer)
   answer->applies = hc_flock_get_total (context->about->flock) > 0;
   answer->birds = hc_flock_get_total (context->about->flock);
   tell_homeless (context, answer);
+  hc_company_tell_new_birds (context, answer);
   for (guint space = 0; space < hc_house_get_n_spaces (house, condition); space++)
     {
       HcNeedContext here = *context;
