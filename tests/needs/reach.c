@@ -138,6 +138,45 @@ wheel_through_750 (House *house)
   come_with_a_barrow (house, 750);
 }
 
+/* A lean-to that rises from the south wall to the north wall. */
+static void
+lean_to (House *house, double eaves_mm, double ridge_mm)
+{
+  HcPenValues values = *hc_pen_get (house->pens->pdata[0]);
+  g_autoptr (HcPen) before = house->pens->pdata[0];
+
+  values.height_mm = eaves_mm;
+  values.ridge_mm = ridge_mm;
+  values.roof_shape = HC_ROOF_LEAN_TO;
+  values.roof_turn_deg = 270;
+  house->pens->pdata[0] = hc_pen_new (hc_pen_get_id (before), &values);
+}
+
+/* High enough to stand in for 1 m beside the door and no farther. */
+static void
+stand_by_the_high_wall_only (House *house)
+{
+  lean_to (house, 700, 2050);
+  add_door (house);
+  house_add (house, "p", HC_FITTING_FEEDER, 2000, 1400, 400, 200);
+}
+
+static void
+leave_the_feeder_by_the_low_wall (House *house)
+{
+  lean_to (house, 700, 2050);
+  add_door (house);
+  house_add (house, "p", HC_FITTING_FEEDER, 2000, 2800, 400, 200);
+}
+
+static void
+stoop_all_over (House *house)
+{
+  lean_to (house, 700, 1500);
+  add_door (house);
+  house_add (house, "p", HC_FITTING_FEEDER, 2000, 2800, 400, 200);
+}
+
 typedef struct
 {
   const char *name;
@@ -160,6 +199,9 @@ static const Way ways[] = {
   { "nests-behind-a-bin", bury_nests, "reach.blocked", TRUE },
   { "nests-behind-a-bin-with-an-egg-door", empty_buried_nests_from_behind, "reach.blocked",
     FALSE },
+  { "a-feeder-by-the-high-wall-of-a-lean-to", stand_by_the_high_wall_only, NULL, FALSE },
+  { "a-feeder-by-its-low-wall", leave_the_feeder_by_the_low_wall, "reach.too-far", TRUE },
+  { "a-lean-to-too-low-anywhere", stoop_all_over, "reach.too-far", TRUE },
   { "no-barrow-past-a-door-under-75-cm", wheel_through_749, "reach.no-barrow", TRUE },
   { "a-barrow-passes-75-cm", wheel_through_750, "reach.no-barrow", FALSE },
 };

@@ -20,9 +20,16 @@ has_headroom_everywhere (const HcRoom *room, double headroom_mm)
          >= headroom_mm - HC_SHAPE_TOUCH_MM;
 }
 
-/* The part of the floor over which a sloping roof is high enough. */
-static HcShape *
-floor_with_headroom (HcRoom *room, double headroom_mm)
+/**
+ * hc_room_get_floor_with_headroom: (skip)
+ * @room: a room
+ * @headroom_mm: how high it must be
+ *
+ * Returns: (transfer full): the part of the floor over which a sloping roof is
+ *   high enough
+ */
+HcShape *
+hc_room_get_floor_with_headroom (const HcRoom *room, double headroom_mm)
 {
   const HcRoof *roof = hc_room_get_roof (room);
   HcPoint along = { -roof->across.y_mm, roof->across.x_mm };
@@ -69,7 +76,7 @@ find_footprints (const HcRoom *room, double headroom_mm)
 HcShape *
 hc_room_get_floor_that_counts (HcRoom *room, double headroom_mm, double least_width_mm)
 {
-  g_autoptr (HcShape) outline = floor_with_headroom (room, headroom_mm);
+  g_autoptr (HcShape) outline = hc_room_get_floor_with_headroom (room, headroom_mm);
   g_autoptr (GPtrArray) taken = NULL;
 
   if (hc_shape_is_empty (outline))

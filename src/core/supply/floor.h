@@ -8,6 +8,8 @@
 
 G_BEGIN_DECLS
 
+HcShape *hc_room_get_floor_with_headroom (const HcRoom *room,
+                                          double headroom_mm) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hc_room_loses_same_floor (const HcRoom *room, double one_mm, double other_mm);
 HcPoint hc_room_get_middle (const HcRoom *room);
 

@@ -8,6 +8,7 @@
 #include "supply/way.h"
 
 #include "base/shape-ops.h"
+#include "supply/floor.h"
 #include "supply/stand.h"
 
 /* A gap of exactly the walker's width lets it through. */
@@ -18,14 +19,14 @@
  * @walker: a walker
  * @room: a room
  *
- * Returns: whether @walker can stand up in the middle of it
+ * Returns: whether @walker can stand up anywhere in it
  */
 gboolean
 hc_walker_fits_in (const HcWalker *walker, const HcRoom *room)
 {
-  HcPoint middle = hc_box_centre (hc_shape_get_bounds (hc_room_get_outline (room)));
+  g_autoptr (HcShape) high = hc_room_get_floor_with_headroom (room, walker->headroom_mm);
 
-  return hc_room_get_ceiling_mm (room, middle) >= walker->headroom_mm;
+  return !hc_shape_is_empty (high);
 }
 
 /* Hung on a hook or stood on the floor, with a handle. */
@@ -70,6 +71,9 @@ hc_walker_is_stopped_by (const HcWalker *walker, const HcFitting *fitting)
  * @room: a room
  * @walker: who walks in it
  *
+ * Under a sloping roof it is the head that must have room, so the middle stays
+ * where it is high enough; the shoulders do not.
+ *
  * Returns: (transfer full): where the middle of @walker can be, in one part
  *   for each piece of floor that is cut off from the others
  */
@@ -77,16 +81,20 @@ HcShape *
 hc_way_new (const HcRoom *room, const HcWalker *walker)
 {
   HcParts *fittings = hc_room_get (room)->fittings;
+  g_autoptr (HcShape) high = hc_room_get_floor_with_headroom (room, walker->headroom_mm);
   g_autoptr (GPtrArray) things = g_ptr_array_new ();
   g_autoptr (HcShape) taken = NULL;
   g_autoptr (HcShape) free_floor = NULL;
+  g_autoptr (HcShape) way = NULL;
 
-  if (!hc_walker_fits_in (walker, room))
+  if (hc_shape_is_empty (high))
     return hc_shape_new_empty ();
   for (guint i = 0; i < fittings->len; i++)
     if (hc_walker_is_stopped_by (walker, fittings->pdata[i]))
       g_ptr_array_add (things, hc_room_get_footprint (room, i));
   taken = hc_shape_union ((HcShape *const *) things->pdata, things->len);
   free_floor = hc_shape_difference (hc_room_get_outline (room), taken);
-  return hc_shape_stand_off (free_floor, (walker->width_mm - FORGIVEN_MM) / 2);
+  way = hc_shape_stand_off (free_floor, (walker->width_mm - FORGIVEN_MM) / 2);
+  return high == hc_room_get_outline (room) ? g_steal_pointer (&way)
+                                            : hc_shape_intersection (way, high);
 }
