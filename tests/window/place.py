@@ -72,6 +72,21 @@ def tick_by_keys():
     equal(site(window)['predators'], ['fox'], 'predators')
 
 
+@case('a predator is ticked, unticked and ticked again by undoing, by mouse')
+def tick_by_mouse():
+    window = open_plan(plans.two_pens())
+    page = place_page(window)
+    switch = page.find('fox', 'check box')
+    switch.bring_into_view(page)
+    switch.click()
+    window.part('HcNeedsPanel').find('Predators', 'push button')
+    switch.click()
+    window.part('HcNeedsPanel').is_gone('Predators', 'push button')
+    keys('ctrl+z')
+    window.part('HcNeedsPanel').find('Predators', 'push button')
+    equal(site(window)['predators'], ['fox'], 'predators')
+
+
 def condition_changes_lines(window, look_at):
     open_floor(window)
     needs = window.part('HcNeedsPanel')
