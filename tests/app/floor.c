@@ -161,6 +161,47 @@ a_pen_has_a_handle_for_every_corner_and_wall (Fixture *fixture, gconstpointer da
   g_assert_cmpuint (count_handles (fixture, HC_HANDLE_CORNER), ==, 0);
 }
 
+static HcCanvasItem *
+find_handle (Fixture *fixture, HcHandleRole role)
+{
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (fixture->floor));
+
+  for (; child != NULL; child = gtk_widget_get_next_sibling (child))
+    if (HC_IS_CANVAS_ITEM (child)
+        && hc_canvas_item_get_kind (HC_CANVAS_ITEM (child)) == HC_ITEM_HANDLE
+        && hc_canvas_item_get_number (HC_CANVAS_ITEM (child)) == role)
+      return HC_CANVAS_ITEM (child);
+  g_assert_not_reached ();
+}
+
+static HcPoint
+corner_at (Fixture *fixture, const char *id)
+{
+  const HcCornerValues *corner
+      = hc_corner_get (hc_layout_get_corner (layout_of (fixture), id));
+
+  return (HcPoint){ corner->x_mm, corner->y_mm };
+}
+
+static void
+a_corner_takes_every_step_before_it_is_drawn (Fixture *fixture, gconstpointer data)
+{
+  HcCanvas *canvas = HC_CANVAS (fixture->floor);
+  HcPoint before, after, step = { -100, -50 };
+  HcCanvasItem *handle;
+  const char *id;
+
+  choose (fixture, hc_part_get_id (hc_layout_get (layout_of (fixture))->pens->pdata[0]));
+  handle = find_handle (fixture, HC_HANDLE_CORNER);
+  id = hc_canvas_item_get_id (handle);
+  before = corner_at (fixture, id);
+  hc_canvas_nudge_item (canvas, handle, step);
+  hc_canvas_nudge_item (canvas, handle, step);
+  after = corner_at (fixture, id);
+  g_assert_cmpfloat (after.x_mm, ==, before.x_mm + 2 * step.x_mm);
+  g_assert_cmpfloat (after.y_mm, ==, before.y_mm + 2 * step.y_mm);
+}
+
 static void
 only_what_is_made_to_measure_has_edges_to_pull (Fixture *fixture, gconstpointer data)
 {
@@ -276,6 +317,7 @@ main (int argc, char *argv[])
   ADD ("/app/floor/turn", turning_is_one_step);
   ADD ("/app/floor/duplicate", a_duplicate_is_selected);
   ADD ("/app/floor/pen-handles", a_pen_has_a_handle_for_every_corner_and_wall);
+  ADD ("/app/floor/corner-steps", a_corner_takes_every_step_before_it_is_drawn);
   ADD ("/app/floor/next-wall", an_opening_goes_to_the_next_wall);
   ADD ("/app/floor/several-by-keys", several_are_chosen_by_keys);
   ADD ("/app/floor/drags", drags_leave_no_widget_behind);

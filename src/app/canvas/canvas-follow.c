@@ -76,6 +76,41 @@ hc_canvas_remove_handles (HcCanvas *self)
 }
 
 /**
+ * hc_canvas_move_handles: (skip)
+ * @self: a canvas
+ *
+ * Moves every handle to where the plan has what it moves.
+ */
+void
+hc_canvas_move_handles (HcCanvas *self)
+{
+  for (guint i = 0; i < self->handles->len; i++)
+    {
+      HcCanvasItem *handle = self->handles->pdata[i];
+      HcItemFrame frame;
+      gboolean there = HC_CANVAS_GET_CLASS (self)->find_handle (self, handle, &frame);
+
+      gtk_widget_set_child_visible (GTK_WIDGET (handle), there);
+      if (there)
+        hc_canvas_item_move (handle, &frame);
+    }
+}
+
+/**
+ * hc_canvas_follow_handles: (skip)
+ * @self: a canvas
+ *
+ * Brings the handles in step with plan and selection at once: the next key
+ * nudges them from where they are, and may come before the canvas is laid out.
+ */
+void
+hc_canvas_follow_handles (HcCanvas *self)
+{
+  HC_CANVAS_GET_CLASS (self)->follow_handles (self);
+  hc_canvas_move_handles (self);
+}
+
+/**
  * hc_canvas_focus_handle: (skip)
  * @self: a canvas
  * @id: id of what the handle moves
@@ -217,6 +252,6 @@ hc_canvas_follow_selection (HcCanvas *self)
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, &id, &item))
     hc_canvas_item_set_selected (item, hc_document_is_selected (document, id));
-  HC_CANVAS_GET_CLASS (self)->follow_handles (self);
+  hc_canvas_follow_handles (self);
   gtk_widget_queue_draw (self->marks);
 }

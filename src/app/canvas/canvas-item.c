@@ -113,7 +113,8 @@ hc_canvas_item_set_frame (HcCanvasItem *self, const HcItemFrame *frame)
  * @self: an item
  * @frame: where it is
  *
- * Like hc_canvas_item_set_frame() while the canvas is being laid out.
+ * Like hc_canvas_item_set_frame() while the canvas is being laid out, or is
+ * going to be.
  */
 void
 hc_canvas_item_move (HcCanvasItem *self, const HcItemFrame *frame)

@@ -132,6 +132,15 @@ place_sheets (HcCanvas *self, int width, int height)
 }
 
 static void
+place_handles (HcCanvas *self)
+{
+  hc_canvas_move_handles (self);
+  for (guint i = 0; i < self->handles->len; i++)
+    if (gtk_widget_get_child_visible (self->handles->pdata[i]))
+      hc_canvas_item_place (self->handles->pdata[i]);
+}
+
+static void
 place_items (HcCanvas *self)
 {
   GHashTableIter at;
@@ -140,7 +149,7 @@ place_items (HcCanvas *self)
   g_hash_table_iter_init (&at, self->items);
   while (g_hash_table_iter_next (&at, NULL, &item))
     hc_canvas_item_place (item);
-  HC_CANVAS_GET_CLASS (self)->place_handles (self);
+  place_handles (self);
 }
 
 static void

@@ -63,7 +63,7 @@ typedef struct
  * HcCanvasClass: (skip)
  * @get_extents: a box round all there is, mm
  * @follow_handles: gives handles to what is selected alone
- * @place_handles: puts the handles where what they move is
+ * @find_handle: finds where what a handle moves is; %FALSE when it is gone
  * @look_under: (nullable): what is meant by a press on a child
  * @begin_drag: says what a drag that begins on a thing does
  * @get_drag_plan: the plan it leads to
@@ -80,7 +80,7 @@ typedef struct
 
   HcBox (*get_extents) (HcCanvas *self);
   void (*follow_handles) (HcCanvas *self);
-  void (*place_handles) (HcCanvas *self);
+  gboolean (*find_handle) (HcCanvas *self, HcCanvasItem *handle, HcItemFrame *frame);
   HcCanvasItem *(*look_under) (HcCanvas *self, HcCanvasItem *item, HcPoint at);
   void (*begin_drag) (HcCanvas *self, HcDrag *drag, HcCanvasItem *item);
   HcPlan *(*get_drag_plan) (HcCanvas *self, HcDrag *drag, GError **error);
@@ -113,6 +113,8 @@ HcCanvasItem *hc_canvas_item_for (HcCanvas *self, HcItemKind kind, gpointer part
                                   HcItemDraw draw, guint storey);
 HcCanvasItem *hc_canvas_add_handle (HcCanvas *self, const char *id, guint role, HcItemDraw draw);
 void hc_canvas_remove_handles (HcCanvas *self);
+void hc_canvas_move_handles (HcCanvas *self);
+void hc_canvas_follow_handles (HcCanvas *self);
 void hc_canvas_focus_handle (HcCanvas *self, const char *id, guint role);
 void hc_canvas_tell_item (HcCanvas *self, HcCanvasItem *item);
 void hc_canvas_tell_items (HcCanvas *self);

@@ -249,7 +249,7 @@ hc_floor_follow_plan (HcFloor *self)
       gtk_widget_queue_draw (self->words);
     }
   follow_layout (self, is_same_ground);
-  hc_floor_follow_handles (&self->canvas);
+  hc_canvas_follow_handles (&self->canvas);
   gtk_widget_queue_draw (self->canvas.marks);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
 }

@@ -185,28 +185,27 @@ place_on_corner (HcFloor *self, HcCanvasItem *handle, HcItemFrame *frame)
 }
 
 /**
- * hc_floor_place_handles: (skip)
+ * hc_floor_find_handle: (skip)
  * @canvas: the floor
+ * @handle: a handle
+ * @frame: (out): where what it moves is now
  *
- * Puts every handle where what it moves is now.
+ * Returns: whether that is there
  */
-void
-hc_floor_place_handles (HcCanvas *canvas)
+gboolean
+hc_floor_find_handle (HcCanvas *canvas, HcCanvasItem *handle, HcItemFrame *frame)
 {
   HcFloor *self = HC_FLOOR (canvas);
+  double size_mm = HANDLE_PX / canvas->sight.scale;
 
-  for (guint i = 0; i < self->canvas.handles->len; i++)
+  *frame = (HcItemFrame){ { 0, 0 }, 0, size_mm, size_mm };
+  switch ((HcHandleRole) hc_canvas_item_get_number (handle))
     {
-      HcCanvasItem *handle = self->canvas.handles->pdata[i];
-      double size_mm = HANDLE_PX / self->canvas.sight.scale;
-      HcItemFrame frame = { { 0, 0 }, 0, size_mm, size_mm };
-      HcHandleRole role = hc_canvas_item_get_number (handle);
-      gboolean there = role == HC_HANDLE_WALL     ? place_on_wall (self, handle, &frame)
-                       : role == HC_HANDLE_CORNER ? place_on_corner (self, handle, &frame)
-                                                  : place_on_fitting (self, handle, &frame);
-
-      gtk_widget_set_child_visible (GTK_WIDGET (handle), there);
-      hc_canvas_item_move (handle, &frame);
-      hc_canvas_item_place (handle);
+    case HC_HANDLE_WALL:
+      return place_on_wall (self, handle, frame);
+    case HC_HANDLE_CORNER:
+      return place_on_corner (self, handle, frame);
+    default:
+      return place_on_fitting (self, handle, frame);
     }
 }

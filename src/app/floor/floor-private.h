@@ -28,7 +28,7 @@ HcBox hc_floor_get_extents (HcCanvas *canvas);
 
 /* Handles of what is selected: corners, walls, edges, the turning grip. */
 void hc_floor_follow_handles (HcCanvas *canvas);
-void hc_floor_place_handles (HcCanvas *canvas);
+gboolean hc_floor_find_handle (HcCanvas *canvas, HcCanvasItem *handle, HcItemFrame *frame);
 guint hc_floor_count_sides (HcFloor *self, const char *id);
 
 /* Drags. */

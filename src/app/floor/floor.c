@@ -93,7 +93,7 @@ hc_floor_class_init (HcFloorClass *klass)
   panel_class->checked = hc_floor_checked;
   canvas_class->get_extents = hc_floor_get_extents;
   canvas_class->follow_handles = hc_floor_follow_handles;
-  canvas_class->place_handles = hc_floor_place_handles;
+  canvas_class->find_handle = hc_floor_find_handle;
   canvas_class->look_under = hc_floor_look_under;
   canvas_class->begin_drag = hc_floor_begin_drag;
   canvas_class->get_drag_plan = hc_floor_get_drag_plan;

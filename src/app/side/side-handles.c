@@ -93,28 +93,24 @@ hc_side_follow_handles (HcCanvas *canvas)
 }
 
 /**
- * hc_side_place_handles: (skip)
+ * hc_side_find_handle: (skip)
  * @canvas: the side view
+ * @handle: a handle
+ * @frame: (out): where the edge is that it moves
  *
- * Puts every handle on the edge it moves.
+ * Returns: whether that is seen
  */
-void
-hc_side_place_handles (HcCanvas *canvas)
+gboolean
+hc_side_find_handle (HcCanvas *canvas, HcCanvasItem *handle, HcItemFrame *frame)
 {
-  for (guint i = 0; i < canvas->handles->len; i++)
-    {
-      HcCanvasItem *handle = canvas->handles->pdata[i];
-      HcCanvasItem *item = hc_canvas_get_item (canvas, hc_canvas_item_get_id (handle));
-      HcItemFrame frame = { { 0, 0 }, 0, HANDLE_WIDE_PX / canvas->sight.scale,
-                            HANDLE_HIGH_PX / canvas->sight.scale };
+  HcCanvasItem *item = hc_canvas_get_item (canvas, hc_canvas_item_get_id (handle));
+  gboolean is_top = hc_canvas_item_get_number (handle) == HC_SIDE_TOP;
 
-      gtk_widget_set_child_visible (GTK_WIDGET (handle), item != NULL);
-      if (item == NULL)
-        continue;
-      frame.centre = hc_canvas_item_get_frame (item)->centre;
-      frame.centre.y_mm += hc_canvas_item_get_frame (item)->depth_mm / 2
-                           * (hc_canvas_item_get_number (handle) == HC_SIDE_TOP ? -1 : 1);
-      hc_canvas_item_move (handle, &frame);
-      hc_canvas_item_place (handle);
-    }
+  if (item == NULL)
+    return FALSE;
+  *frame = (HcItemFrame){ hc_canvas_item_get_frame (item)->centre, 0,
+                          HANDLE_WIDE_PX / canvas->sight.scale,
+                          HANDLE_HIGH_PX / canvas->sight.scale };
+  frame->centre.y_mm += hc_canvas_item_get_frame (item)->depth_mm / 2 * (is_top ? -1 : 1);
+  return TRUE;
 }

@@ -47,7 +47,7 @@ void hc_side_follow_check (HcSide *self);
 void hc_side_look_again (HcSide *self);
 void hc_side_tell_item (HcCanvas *canvas, HcCanvasItem *item);
 void hc_side_follow_handles (HcCanvas *canvas);
-void hc_side_place_handles (HcCanvas *canvas);
+gboolean hc_side_find_handle (HcCanvas *canvas, HcCanvasItem *handle, HcItemFrame *frame);
 HcBox hc_side_get_extents (HcCanvas *canvas);
 
 /* Drags. */

@@ -76,7 +76,7 @@ hc_side_class_init (HcSideClass *klass)
   HC_PANEL_CLASS (klass)->checked = hc_side_checked;
   canvas_class->get_extents = hc_side_get_extents;
   canvas_class->follow_handles = hc_side_follow_handles;
-  canvas_class->place_handles = hc_side_place_handles;
+  canvas_class->find_handle = hc_side_find_handle;
   canvas_class->begin_drag = hc_side_begin_drag;
   canvas_class->get_drag_plan = hc_side_get_drag_plan;
   canvas_class->get_drag_label = hc_side_get_drag_label;
