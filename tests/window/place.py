@@ -77,7 +77,7 @@ def tick_by_mouse():
     window = open_plan(plans.two_pens())
     page = place_page(window)
     switch = page.find('fox', 'check box')
-    switch.bring_into_view(page)
+    switch.bring_into_view(page, across=0.05)
     switch.click()
     window.part('HcNeedsPanel').find('Predators', 'push button')
     switch.click()

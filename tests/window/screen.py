@@ -207,8 +207,9 @@ class Thing:
         wait(rests, f'what has {self.name!r} is on the screen')
         x('click', 1)
 
-    def bring_into_view(self, area):
-        """Scrolls what is below the edge of an area up, or down."""
+    def bring_into_view(self, area, across=0.5):
+        """Scrolls what is below the edge of an area up, or down; the pointer is part
+        of the way over, where no field takes the wheel for itself."""
         def look():
             _, top, _, height = self.box
             _, from_top, _, most = area.box
@@ -219,7 +220,7 @@ class Thing:
             else:
                 return True
             left, up, width, down = area.box
-            x('mousemove', round(left + width / 2), round(up + down / 2))
+            x('mousemove', round(left + width * across), round(up + down / 2))
             x('click', button)
             return False
         wait(look, f'{self.name!r} is in view')

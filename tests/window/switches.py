@@ -16,7 +16,7 @@ def drinker():
 def press(window, panel, name, of_plan, before, after):
     """On and back, for the second press meets what the first has made."""
     switch = panel.find(name, 'check box')
-    switch.bring_into_view(panel)
+    switch.bring_into_view(panel, across=0.05)
     for expected in (after, before):
         switch.click()
         wait(lambda: switch.has('checked') == expected, f'{name!r} is {expected}')
