@@ -87,6 +87,7 @@ def add_by_keys():
 
 def bought(window):
     """The one fitting there is, bought in the size that was chosen for it."""
+    wait(lambda: all_fittings(window.saved()), 'it is added')
     fitting, = all_fittings(window.saved())
     equal((fitting['device'], fitting['width_mm']), ('bin-50', 420), 'device and its width')
     floor = open_floor(window)
@@ -99,6 +100,7 @@ def take_small_bin(window, shelf):
     window.find('metal bin with a lid, 50 l', 'menu item').reach('Down')
     keys('Return')
     window.frame.is_gone('metal bin with a lid, 50 l', 'menu item')
+    wait(lambda: any(thing.has_focus() for thing in shelf.walk()), 'the list lets go of the pointer')
     shelf.says('metal bin with a lid, 50 l')
 
 
